@@ -1,0 +1,81 @@
+/**
+ * What the checks take: forces at a column, each with its load level. Level is part of the type, so that a check that takes
+ * allowable-stress loads cannot be handed strength loads.
+ */
+import type { Step } from "../formula/types.js";
+
+export type Level = "strength" | "allowable" | "service";
+
+/** The edge of the roof the wind comes from. */
+export type Edge = "north" | "east" | "south" | "west";
+
+export type LoadType = "D" | "Lr" | "S" | "R" | "W" | "E";
+
+/**
+ * Forces the structure above exerts on the section, SI. Axes x east, y north, z up. `P` is compression positive, so uplift
+ * is negative; moments are about the named axis, right-handed (a push to the east above the section gives +My; a push to the
+ * north gives -Mx).
+ */
+export interface Forces {
+  readonly P: number;
+  readonly Vx: number;
+  readonly Vy: number;
+  readonly Mx: number;
+  readonly My: number;
+}
+
+/** One load on the structure, before any factor. */
+export interface LoadCase {
+  /** Stable, for example `wind/south/B/clear`. */
+  readonly id: string;
+  readonly type: LoadType;
+  /** In words: "wind from the south, onto the low edge, case B, clear flow". */
+  readonly title: string;
+  readonly from?: Edge;
+}
+
+export interface Term {
+  readonly factor: number;
+  readonly type: LoadType;
+}
+
+/** A load combination, named by its terms: `0.9D + 1.0W`. */
+export interface Combination<L extends Level = Level> {
+  readonly level: L;
+  readonly label: string;
+  readonly terms: readonly Term[];
+  /** Clause of the load standard. */
+  readonly clause: string;
+}
+
+/** One combination with its load cases chosen, at one column. */
+export interface Demand<L extends Level = Level> {
+  readonly level: L;
+  /** Unique within a column: combination and cases in words. */
+  readonly label: string;
+  readonly combination: Combination<L>;
+  readonly cases: readonly LoadCase[];
+  /** At the top of the column, under the roof. */
+  readonly top: Forces;
+  /** At the column base, top of the base plate. */
+  readonly base: Forces;
+}
+
+/** Everything that reaches one column. */
+export interface ColumnActions {
+  readonly cases: readonly { readonly loadCase: LoadCase; readonly top: Forces; readonly base: Forces }[];
+  readonly strength: readonly Demand<"strength">[];
+  readonly allowable: readonly Demand<"allowable">[];
+}
+
+/** Why there are no actions, in words that name what is missing. */
+export interface NoActions {
+  readonly unknown: string;
+}
+
+/** How a load was found, made only when asked for. */
+export interface LoadDerivation {
+  readonly title: string;
+  readonly source: string;
+  readonly steps: readonly Step[];
+}
