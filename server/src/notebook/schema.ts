@@ -1,0 +1,230 @@
+/** The notebook format, as data. Every field says what it is; a default says what it is taken from. */
+import { bar, choice, list, named, number, point, quantity, record, reference, section, text, yesNo } from "./fields.js";
+import { anchorsShortForm, barsShortForm, plateShortForm, spacedShortForm, stripShortForm } from "./short-forms.js";
+
+export const newestVersion = 1;
+
+const practice = "common practice, no source";
+
+const project = record("What the job is called and how its results are shown.", {
+  name: text("Name of the job, as it heads the summary."),
+  stage: text("Stage the drawings are at, for the summary's heading."),
+  units: choice(["US", "SI"], "Units results are shown in; inputs may mix both.", {
+    assumed: { text: "US", source: "the codes named are US codes" },
+  }),
+  notes: text("Free text for the summary."),
+  "near from": number("Demand over capacity from which a check that holds is called near.", {
+    least: 0,
+    most: 1,
+    assumed: { text: "0.95", source: practice },
+  }),
+});
+
+const codes = record("The editions the job is checked by.", {
+  building: choice(["IBC 2021"], "Building code.", { assumed: { text: "IBC 2021", source: "the edition covered" } }),
+  loads: choice(["ASCE 7-22"], "Load standard.", { assumed: { text: "ASCE 7-22", source: "the edition covered" } }),
+  concrete: choice(["ACI 318-19"], "Concrete and anchor standard.", { assumed: { text: "ACI 318-19", source: "the edition covered" } }),
+  steel: choice(["AISC 360-22"], "Steel standard.", { assumed: { text: "AISC 360-22", source: "the edition covered" } }),
+});
+
+const site = record("The criteria of the place.", {
+  "risk category": choice(["I", "II", "III", "IV"], "Risk category of the structure (ASCE 7-22 Table 1.5-1); the wind speed belongs to it."),
+  "wind speed": quantity("speed", "Basic wind speed V: 3-second gust at 33 ft in open country, from the map of the risk category.", { units: ["mph", "m/s"] }),
+  exposure: choice(["B", "C", "D"], "Exposure category: B built-up or wooded, C open, D along open water.", { also: { b: "B", c: "C", d: "D" } }),
+  "topographic factor": number("Kzt of ASCE 7-22 Section 26.8, for a hill, ridge or escarpment.", {
+    least: 1,
+    most: 4,
+    assumed: { text: "1.0", source: "flat ground; ASCE 7-22 Section 26.8.1" },
+  }),
+  "ground elevation": quantity("distance", "Height of the ground above sea level, for the air density factor Ke.", {
+    bounds: "any",
+    assumed: { text: "0 ft", source: "Ke = 1.0 is always permitted; ASCE 7-22 Section 26.9" },
+  }),
+  "ground snow": quantity("pressure", "Ground snow load pg of the risk category.", { bounds: "zero or more" }),
+  "frost depth": quantity("distance", "Depth the ground freezes to, from the building official.", { bounds: "zero or more", units: ["in", "mm"] }),
+  "seismic design category": choice(["A", "B", "C", "D", "E", "F"], "Seismic design category (ASCE 7-22 Section 11.6)."),
+  air: choice(["dry", "humid", "salt spray", "pool"], "Air the steel stands in, for corrosion rules."),
+});
+
+const ground = named(
+  "The kinds of ground the supports stand on.",
+  record("One kind of ground.", {
+    kind: choice(["soil", "rock"], "Soil or rock."),
+    class: text("Soil symbol (SM, GP, CL ...) or rock class (crystalline bedrock, sedimentary rock), read against IBC 2021 Table 1806.2."),
+    source: text("Where the values come from, for example the report's number; carried to the summary."),
+    bearing: quantity("pressure", "Allowable bearing pressure."),
+    "lateral bearing": quantity("pressurePerDepth", "Allowable lateral bearing pressure per foot of depth.", { units: ["psf/ft", "kPa/m"] }),
+    "isolated poles": yesNo("Whether half an inch of movement at grade does no harm, so that the lateral bearing may be doubled (IBC 2021 1806.3.4).", {
+      assumed: { text: "no", source: "IBC 2021 1806.3.4 allows the doubling only where 1/2 in. of movement does no harm" },
+    }),
+    "side resistance": quantity("pressure", "Allowable side resistance of a pier in uplift. Left out: one sixth of the presumptive bearing, at most 500 psf (IBC 2021 1810.3.3.1.4)."),
+    "unit weight": quantity("unitWeight", "Unit weight of the soil or rock."),
+    "water table": quantity("distance", "Depth of the water below grade.", { bounds: "zero or more" }),
+    condition: choice(["sound", "weathered", "fractured"], "Condition of the rock at the bearing surface."),
+    drained: yesNo("Whether water drains from the rock surface under the footing."),
+    "dowel bond": quantity("stress", "Ultimate bond between grout or adhesive and rock. It has no default: ask the geotechnical engineer and prove it by pull tests."),
+    "bond safety": number("Factor of safety on rock bond and on the rock cone.", { least: 1.5, most: 5, assumed: { text: "3", source: "from memory: working factor 2 to 3 for rock anchors" } }),
+    "cone angle": quantity("angle", "Half apex angle of the rock cone: 45° in sound rock, 30° in fractured rock.", { units: ["deg"] }),
+  }),
+);
+
+const given = named("Values named once and used in any field as `= clear height + 6 in`.", record("A named value.", {}));
+
+const forcesFields = {
+  down: quantity("force", "Force pressing down on the support.", { bounds: "zero or more", units: ["kip", "lb", "kN"] }),
+  up: quantity("force", "Force lifting the support.", { bounds: "zero or more", units: ["kip", "lb", "kN"] }),
+  "shear x": quantity("force", "Horizontal force on the support toward the east.", { bounds: "any", units: ["kip", "lb", "kN"] }),
+  "shear y": quantity("force", "Horizontal force on the support toward the north.", { bounds: "any", units: ["kip", "lb", "kN"] }),
+  "moment x": quantity("moment", "Moment about the east axis, right-handed: a push to the north gives a negative one.", { bounds: "any", units: ["kip-ft", "kN-m"] }),
+  "moment y": quantity("moment", "Moment about the north axis, right-handed: a push to the east gives a positive one.", { bounds: "any", units: ["kip-ft", "kN-m"] }),
+};
+
+const reactions = named(
+  "Unfactored reactions by load case, each named `dead`, `roof live`, `snow`, `wind ...` or `earthquake ...`, at the column base. Every wind entry is its own case.",
+  record("The reaction of one load case at the column base.", forcesFields),
+);
+const combined = named(
+  "Reactions already combined, each under a name of its own.",
+  record("One combined reaction at the column base.", { level: choice(["strength", "allowable"], "Load level the numbers are at."), ...forcesFields }),
+);
+
+const roof = record("The roof, taken as rigid in its plane.", {
+  shape: choice(["monoslope"], "Shape of the roof."),
+  slope: quantity("slope", "Slope of the roof, rise in run.", { bounds: "zero or more" }),
+  length: quantity("distance", "Length of the roof in plan, along x (east)."),
+  width: quantity("distance", "Width of the roof in plan, along y (north)."),
+  "low edge": choice(["north", "east", "south", "west"], "The edge the roof slopes down to. Plan axes: x east, y north, origin at the roof's southwest corner."),
+  "mean height": quantity("distance", "Mean height of the roof above grade."),
+  dead: quantity("pressure", "Dead load of the roof on plan, all layers and framing.", { bounds: "zero or more" }),
+  "flow below": choice(["clear", "obstructed", "either"], "Whether wind can flow below the roof: clear where not more than half the opening is blocked (ASCE 7-22 Figure 27.3-4)."),
+  "edge depth": quantity("distance", "Depth of the roof edge seen from the side, for the least wind force.", {
+    bounds: "zero or more",
+    assumed: { text: "12 in", source: practice },
+    units: ["in", "mm"],
+  }),
+  "rigid in plane": yesNo("Whether deck or bracing makes the roof act as one plate that shares side loads between the columns."),
+});
+
+const columns = named(
+  "Lines of columns, or single columns.",
+  record("A line of like columns, or one column.", {
+    "line of": number("How many columns stand in the line, evenly spaced.", { integer: true, least: 2, most: 200 }),
+    from: point("First column of the line in plan: x, y."),
+    to: point("Last column of the line in plan: x, y."),
+    at: point("Place of a single column in plan: x, y."),
+    section: section("Square hollow section by its designation, HSS6x6x3/8."),
+    grade: choice(["A500 Gr C", "A500 Gr B", "A1085"], "Steel grade of the column.", { assumed: { text: "A500 Gr C", source: "the usual grade of square HSS; AISC 360-22 A3" } }),
+    height: quantity("distance", "Height of the column from the top of its base plate to the roof framing."),
+    "top of column": choice(["pinned", "fixed"], "How the column meets the roof: pinned carries no moment, fixed does.", {
+      assumed: { text: "pinned", source: "the safe side for the column base of a cantilevered column" },
+    }),
+    "top connection": record("What ties the roof to the column top.", {
+      detail: text("The connection in words."),
+      uplift: quantity("force", "Its design uplift strength.", { units: ["kip", "lb", "kN"] }),
+    }),
+    base: reference("bases", "The base the column stands on, by its name under bases."),
+    "stands on": reference("foundations", "The foundation below the base, by its name under foundations."),
+    reactions,
+    combined,
+  }),
+);
+
+const bases = named(
+  "Base plates with their anchor rods.",
+  record("A base plate with its anchor rods.", {
+    plate: record(
+      "The base plate.",
+      {
+        width: quantity("length", "Plate width, along x."),
+        length: quantity("length", "Plate length, along y."),
+        thickness: quantity("length", "Plate thickness."),
+        grade: choice(["A36", "A572 Gr 50", "A588"], "Steel grade of the plate.", { assumed: { text: "A36", source: "the weaker of the usual plate grades" } }),
+      },
+      plateShortForm,
+    ),
+    grout: quantity("length", "Thickness of the grout under the plate.", { bounds: "zero or more" }),
+    "leveling nuts": yesNo("Whether the plate stands on leveling nuts."),
+    anchors: record(
+      "The anchor rods cast into the foundation.",
+      {
+        count: number("How many rods.", { integer: true, least: 1, most: 16 }),
+        diameter: quantity("length", "Rod diameter."),
+        grade: choice(["F1554 Gr 36", "F1554 Gr 55", "F1554 Gr 105"], "Rod grade.", { also: { "F1554 Gr. 36": "F1554 Gr 36", "F1554 Gr. 55": "F1554 Gr 55", "F1554 Gr. 105": "F1554 Gr 105" } }),
+        end: choice(["headed", "hooked"], "How the rod ends in the concrete: a head (nut) or a hook."),
+        head: choice(["heavy hex nut", "hex nut"], "The head at the embedded end.", { assumed: { text: "heavy hex nut", source: practice } }),
+        "hook length": quantity("length", "From the inner face of the shaft to the tip of the hook."),
+        embedment: quantity("length", "From the top of the concrete to the bearing face of the head, or to the inside of the hook."),
+        "spacing x": quantity("length", "Spacing of the rods along x."),
+        "spacing y": quantity("length", "Spacing of the rods along y."),
+      },
+      anchorsShortForm,
+    ),
+    "washers welded": yesNo("Whether plate washers with tight holes are welded to the plate, so that every rod takes shear.", { assumed: { text: "no", source: "loose washers are the usual detail" } }),
+    "finish above plate": quantity("length", "Height of the finish above the top of the plate.", { bounds: "zero or more" }),
+    "cracked concrete": yesNo("Whether the concrete at the rods is taken as cracked.", { assumed: { text: "yes", source: "the safe side; ACI 318-19 17.6.2.5" } }),
+  }),
+);
+
+const foundations = named(
+  "What the supports stand on, down to the ground.",
+  record("One kind of foundation.", {
+    kind: choice(["pier", "footing on rock", "wall on footing"], "Kind of foundation."),
+    ground: reference("ground", "The ground it stands in or on, by its name under ground."),
+    concrete: quantity("stress", "Concrete strength f'c at 28 days.", { assumed: { text: "3000 psi", source: "a usual lower strength; ACI 318-19 19.2.1 allows no less than 2500 psi" }, units: ["psi", "MPa"] }),
+    diameter: quantity("length", "Diameter of a round pier.", { units: ["in", "mm"] }),
+    width: quantity("length", "Side of a square pier or pad along x.", { units: ["in", "ft", "mm"] }),
+    length: quantity("length", "Length of the pad along y, or of the whole wall.", { units: ["ft", "m"] }),
+    depth: quantity("distance", "Depth of the underside below grade."),
+    "above grade": quantity("length", "Height of the top of concrete above grade.", { bounds: "zero or more", assumed: { text: "0 in", source: "top of concrete at grade" } }),
+    "ignored depth": quantity("distance", "Depth of soil at the top left out of side resistance and lateral bearing.", { bounds: "zero or more" }),
+    bars: record("Vertical bars.", { count: number("How many bars.", { integer: true, least: 3, most: 60 }), bar: bar("Bar size.") }, barsShortForm),
+    spiral: record("Spiral or ties round the vertical bars.", { bar: bar("Bar size."), pitch: quantity("length", "Pitch.") }, spacedShortForm("pitch")),
+    "restrained at grade": yesNo("Whether a rigid slab that can take the reaction holds the pier at grade.", {
+      assumed: { text: "no", source: "IBC 2021 1807.3.2.1: unrestrained unless a rigid floor is stated" },
+    }),
+    thickness: quantity("length", "Thickness of the wall or of the pad."),
+    height: quantity("distance", "Height of the wall above its footing."),
+    footing: record("The strip footing under a wall.", { width: quantity("length", "Width of the footing."), thickness: quantity("length", "Thickness of the footing.") }, stripShortForm),
+    "length per post": quantity("distance", "Length of wall that acts with one post in uplift."),
+    dowels: record("Bars drilled and set into the rock.", {
+      count: number("How many dowels act with one support.", { integer: true, least: 1, most: 100 }),
+      bar: bar("Dowel size."),
+      spacing: quantity("length", "Spacing of the dowels along the wall or pad."),
+      "into rock": quantity("length", "Depth of the hole in sound rock."),
+      "in concrete": quantity("length", "Length of the bar developed in the footing above the rock."),
+      hole: quantity("length", "Diameter of the drilled hole."),
+      "set in": choice(["cement grout", "epoxy"], "What fills the hole."),
+      grade: choice(["Gr 60", "Gr 80"], "Bar grade.", { assumed: { text: "Gr 60", source: "the usual grade; ASTM A615" } }),
+    }),
+    retains: quantity("distance", "Height of soil retained by the wall.", { bounds: "zero or more" }),
+    reactions,
+    combined,
+  }),
+);
+
+const confirm = list("What others must confirm; carried to the summary as open items.", text("One open item."));
+const accept = list(
+  "Findings somebody decided to live with: kept, shown, never hidden.",
+  record("One accepted finding.", {
+    check: text("The check's title or id."),
+    at: text("The support it is accepted at."),
+    because: text("The reason, for the summary."),
+  }),
+);
+
+export const notebook = record("A structural project notebook.", {
+  rootfast: number("Version of the notebook format.", { integer: true, least: 1 }),
+  project,
+  codes,
+  site,
+  ground,
+  given,
+  roof,
+  columns,
+  bases,
+  foundations,
+  confirm,
+  accept,
+});
+
+export type NotebookShape = (typeof notebook)["fields"];

@@ -1,0 +1,116 @@
+/** One-line forms of the records a drawing also writes on one line. Each is split into field texts with their places. */
+import type { ShortForm, ShortPart } from "./fields.js";
+
+interface Piece {
+  readonly text: string;
+  readonly start: number;
+}
+
+/** Pieces between separators, trimmed, with their places. */
+const pieces = (text: string, separator: RegExp, from = 0): Piece[] => {
+  const found: Piece[] = [];
+  let start = 0;
+  const push = (end: number) => {
+    const raw = text.slice(start, end);
+    const lead = raw.length - raw.trimStart().length;
+    found.push({ text: raw.trim(), start: from + start + lead });
+  };
+  for (const match of text.matchAll(separator)) {
+    push(match.index);
+    start = match.index + match[0].length;
+  }
+  push(text.length);
+  return found;
+};
+
+const part = (field: string, piece: Piece): ShortPart => ({
+  field,
+  text: piece.text,
+  start: piece.start,
+  end: piece.start + piece.text.length,
+});
+
+const whole = (text: string) => ({ at: 0, length: text.length });
+const by = /\s+(?:x|×|by)\s+|\s*×\s*/giu;
+
+/** Sizes joined by `x`, given to the named fields in turn; the first is repeated where `square` allows a single size. */
+const sizes =
+  (example: string, fields: readonly string[]): ShortForm["split"] =>
+  (text) => {
+    const found = pieces(text, by);
+    if (found.length !== fields.length) {
+      return { problem: `${found.length} size${found.length === 1 ? "" : "s"} where ${fields.length} are needed; write it like ${example}.`, ...whole(text) };
+    }
+    return found.map((piece, i) => part(fields[i], piece));
+  };
+
+export const plateShortForm: ShortForm = {
+  example: "14 in x 14 in x 1 in",
+  split: sizes("14 in x 14 in x 1 in", ["width", "length", "thickness"]),
+};
+
+export const stripShortForm: ShortForm = {
+  example: "42 in x 14 in",
+  split: sizes("42 in x 14 in", ["width", "thickness"]),
+};
+
+/** `8 no. 6`: how many, then the bar. */
+export const barsShortForm: ShortForm = {
+  example: "8 no. 6",
+  split: (text) => {
+    const match = /^(\s*)(\d+)(\s*(?:x|×|-)?\s*)(\S.*?)\s*$/iu.exec(text);
+    if (!match || /^\s*\d+\s*(?:m|mm)\s*$/iu.test(text)) {
+      return { problem: "Bars need a count and a size; write it like 8 no. 6.", ...whole(text) };
+    }
+    const start = match[1].length;
+    const size = start + match[2].length + match[3].length;
+    return [part("count", { text: match[2], start }), part("bar", { text: match[4], start: size })];
+  },
+};
+
+/** `no. 4 at 3 in`: the bar, then its spacing or pitch. */
+export const spacedShortForm = (spacing: string): ShortForm => ({
+  example: "no. 4 at 3 in",
+  split: (text) => {
+    const found = pieces(text, /\s+(?:at|@)\s+|\s*@\s*/giu);
+    if (found.length !== 2) return { problem: "A bar and a spacing are needed; write it like no. 4 at 3 in.", ...whole(text) };
+    return [part("bar", found[0]), part(spacing, found[1])];
+  },
+});
+
+/** `4 x 1 in F1554 Gr 36, headed, 20 in deep, 10 in square`. */
+export const anchorsShortForm: ShortForm = {
+  example: "4 x 1 in F1554 Gr 36, headed, 20 in deep, 10 in square",
+  split: (text) => {
+    const found: ShortPart[] = [];
+    for (const [index, piece] of pieces(text, /,/gu).entries()) {
+      const lower = piece.text.toLowerCase();
+      if (index === 0) {
+        const head = /^(\d+)\s*(?:x|×)\s*(.+?)(?:\s+(F1554\s+.*))?$/iu.exec(piece.text);
+        if (!head) return { problem: "Begin with the count and the rod size, like 4 x 1 in F1554 Gr 36.", at: piece.start, length: piece.text.length };
+        found.push(part("count", { text: head[1], start: piece.start }));
+        const size = piece.text.indexOf(head[2], head[1].length);
+        found.push(part("diameter", { text: head[2], start: piece.start + size }));
+        if (head[3]) found.push(part("grade", { text: head[3], start: piece.start + piece.text.length - head[3].length }));
+        continue;
+      }
+      const deep = /^(.+?)\s+(?:deep|embedment|embedded)$/iu.exec(piece.text);
+      const square = /^(.+?)\s+square$/iu.exec(piece.text);
+      const hook = /^(.+?)\s+hook$/iu.exec(piece.text);
+      const pattern = pieces(piece.text, by, piece.start);
+      if (deep) found.push(part("embedment", { text: deep[1], start: piece.start }));
+      else if (hook) found.push(part("hook length", { text: hook[1], start: piece.start }));
+      else if (square) found.push(part("spacing x", { text: square[1], start: piece.start }), part("spacing y", { text: square[1], start: piece.start }));
+      else if (lower === "headed" || lower === "hooked") found.push(part("end", piece));
+      else if (pattern.length === 2) found.push(part("spacing x", pattern[0]), part("spacing y", pattern[1]));
+      else {
+        return {
+          problem: `"${piece.text}" is not understood here; after the rods come headed or hooked, the depth (20 in deep) and the pattern (10 in square, or 10 in x 6 in).`,
+          at: piece.start,
+          length: piece.text.length,
+        };
+      }
+    }
+    return found;
+  },
+};
