@@ -1,0 +1,102 @@
+/**
+ * What a check is. One file holds one check: what can fail and how it looks in the field, its clause, its symbols, its
+ * range; then the formulas; then the pure function. The manual page, the hover and `explain` are made from the declaration.
+ */
+import type { Demand, Level } from "../actions/demand.js";
+import type { Calc } from "../formula/types.js";
+import type { Named, Sourced, Structure, Support } from "../project/model.js";
+import type { KindName } from "../units/kinds.js";
+
+/** The link of the chain, roof to ground. */
+export type Link = "column" | "base" | "anchors" | "pier" | "rock" | "wall" | "footing" | "site";
+
+/** Collects what a check reads, so that a missing value is named and a used one can be shown. */
+export interface Gather {
+  /** The value; where it is absent, notes what is missing and gives NaN. */
+  need(value: Sourced<number> | undefined, what: string): number;
+  /** The same for values that are not numbers; gives undefined where absent. */
+  needs<T>(value: Sourced<T> | undefined, what: string): T | undefined;
+  /** A value the check can do without. */
+  may<T>(value: Sourced<T> | undefined): T | undefined;
+  /** Says that an input stands in the way, in words: "the rod grade is not ductile at this size". */
+  block(because: string): void;
+}
+
+/** Demand against capacity, both SI of `quantity`. Demand zero or less means the combination does not try this link. */
+export interface Weighed {
+  readonly type: "weighed";
+  readonly demand: number;
+  readonly capacity: number;
+  readonly quantity: KindName;
+}
+
+/** The method or an input does not allow an answer. */
+export interface Unchecked {
+  readonly type: "unchecked";
+  /** In words, what stands in the way and what would remove it. */
+  readonly because: string;
+}
+
+export type Outcome = Weighed | Unchecked;
+
+export const weigh = (demand: number, capacity: number, quantity: KindName): Weighed => ({ type: "weighed", demand, capacity, quantity });
+export const unchecked = (because: string): Unchecked => ({ type: "unchecked", because });
+
+/** What the writer of a message may use. */
+export interface Say {
+  readonly show: (value: number, kind: KindName) => string;
+}
+
+/** Plain data only, so that two sets of inputs can be compared and an equal one is not calculated again. */
+export type Inputs = Readonly<Record<string, unknown>>;
+
+export interface CheckDecl<I extends object = any, L extends Level = any> {
+  /** Dotted and stable: link, then limit state, `anchors.breakout-tension`. */
+  readonly id: string;
+  /** In the trade's words, as a heading. */
+  readonly title: string;
+  readonly link: Link;
+  /** Load level of the demand it takes. */
+  readonly level: L;
+  /** Clause with its edition, `ACI 318-19 17.6.2`. */
+  readonly clause: string;
+  /** What fails, in one sentence. */
+  readonly fails: string;
+  /** How that looks in the field, or when it is met. */
+  readonly seen: string;
+  /** The method's range and what it leaves out. */
+  readonly range: string;
+  readonly applies: (support: Support) => boolean;
+  /** Reads the numbers out of the support. `place` is the column's number in its line. */
+  readonly inputs: (support: Support, gather: Gather, place: number) => I;
+  /** The value whose change can make it hold; the finding is placed there. */
+  readonly fixedBy: (support: Support) => Sourced<unknown> | Named<unknown> | undefined;
+  /** Pure. Runs for every combination; the worst governs. */
+  readonly evaluate: (inputs: I, demand: Demand<L>, calc: Calc) => Outcome;
+  /** What to change, in trade words, for a result that is near or over. Number first. */
+  readonly advise?: (inputs: I, outcome: Weighed, say: Say) => string;
+}
+
+/** Declares a check; the types of inputs and level are inferred. */
+export const check = <I extends object, const L extends Level>(decl: CheckDecl<I, L>): CheckDecl<I, L> => decl;
+
+/** One statement of a rule about one support (or about the structure, where `support` is left out). */
+export interface RuleFinding {
+  readonly support?: Support;
+  readonly verdict: "holds" | "over" | "unchecked";
+  readonly message: string;
+  readonly at: Sourced<unknown> | Named<unknown> | Support | Structure;
+  readonly related?: readonly { readonly at: Sourced<unknown> | Named<unknown> | Support; readonly message: string }[];
+}
+
+/** A rule of the site or the job: no demand, a verdict per support. */
+export interface RuleDecl {
+  readonly id: string;
+  readonly title: string;
+  readonly link: "site";
+  readonly clause: string;
+  readonly fails: string;
+  readonly seen: string;
+  readonly range: string;
+  readonly judge: (structure: Structure) => readonly RuleFinding[];
+}
