@@ -102,7 +102,9 @@ const roof = record("The roof, taken as rigid in its plane.", {
     assumed: { text: "12 in", source: practice },
     units: ["in", "mm"],
   }),
-  "rigid in plane": yesNo("Whether deck or bracing makes the roof act as one plate that shares side loads between the columns."),
+  "rigid in plane": yesNo("Whether deck or bracing makes the roof act as one plate that shares side loads between the columns. Open purlins do not.", {
+    assumed: { text: "yes", source: "to be shown: a fastened deck or bracing in the plane of the roof" },
+  }),
 });
 
 const columns = named(
