@@ -1,0 +1,136 @@
+/**
+ * The report: what one notebook gives, as plain data. `rootfast check --format json` prints it, the derivation view and the
+ * summary are made from it. Numbers are SI; `shown` is the same value as the notebook's unit system shows it.
+ */
+export const reportVersion = 1;
+
+/**
+ * holds: capacity is enough. near: enough, within the margin the notebook sets. over: not enough. not checked: an input or the
+ * method's range stands in the way. not covered: a known limit state the tool does not do. accepted: over, and somebody wrote why.
+ */
+export type State = "holds" | "near" | "over" | "not checked" | "not covered" | "accepted";
+
+export interface Place {
+  /** Zero-based, UTF-16, as editors count. */
+  readonly line: number;
+  readonly character: number;
+  readonly endLine: number;
+  readonly endCharacter: number;
+}
+
+export interface Amount {
+  readonly value: number;
+  /** SI unit of `value`. */
+  readonly unit: string;
+  /** In the notebook's unit system, with unit. */
+  readonly shown: string;
+}
+
+export interface SymbolReport extends Amount {
+  readonly symbol: string;
+  readonly meaning: string;
+  /** Notebook field it is read from, where it is. */
+  readonly field?: string;
+}
+
+export type StepReport =
+  | {
+      readonly type: "formula";
+      readonly id: string;
+      readonly source: string;
+      readonly result: SymbolReport;
+      /** The symbols on the right-hand side, constants included. */
+      readonly symbols: readonly SymbolReport[];
+      /** One line each, with Unicode signs: the formula, the formula with values, the result. */
+      readonly plain: { readonly formula: string; readonly substituted: string; readonly result: string };
+      /** MathML of the same three; left out of JSON unless asked for. */
+      readonly mathml?: { readonly formula: string; readonly substituted: string; readonly result: string };
+    }
+  | {
+      readonly type: "routine";
+      readonly id: string;
+      readonly title: string;
+      readonly method: string;
+      readonly source: string;
+      readonly given: readonly SymbolReport[];
+      readonly found: readonly SymbolReport[];
+    }
+  | { readonly type: "note"; readonly text: string };
+
+export interface FindingReport {
+  /** Id of the check or rule. */
+  readonly check: string;
+  readonly title: string;
+  readonly link: string;
+  /** Path of the support, `columns.south`. */
+  readonly subject: string;
+  readonly clause: string;
+  readonly level?: string;
+  readonly state: State;
+  /** One or two sentences in trade words, number first. */
+  readonly message: string;
+  readonly demand?: Amount;
+  readonly capacity?: Amount;
+  /** Demand over capacity; left out where the check was not made. */
+  readonly ratio?: number;
+  /** The governing combination, named by its terms and cases. */
+  readonly combination?: string;
+  /** Which column of the line governs, from 1, and of how many. */
+  readonly column?: { readonly number: number; readonly of: number };
+  readonly place: Place;
+  readonly related?: readonly { readonly place: Place; readonly message: string; readonly field?: string }[];
+  readonly steps?: readonly StepReport[];
+}
+
+export interface ProblemReport {
+  readonly code: string;
+  readonly tier: string;
+  readonly severity: string;
+  readonly message: string;
+  readonly place: Place;
+}
+
+export interface ForcesReport {
+  readonly P: Amount;
+  readonly Vx: Amount;
+  readonly Vy: Amount;
+  readonly Mx: Amount;
+  readonly My: Amount;
+}
+
+export interface SupportReport {
+  readonly path: string;
+  readonly name: string;
+  /** In words: column section, base, foundation, ground. */
+  readonly description: string;
+  readonly columns: number;
+  readonly place: Place;
+  readonly worst: { readonly state: State; readonly ratio?: number; readonly check?: string };
+  /** Reactions at each column base, by load case; uplift is a negative P. */
+  readonly reactions: readonly { readonly column: number; readonly case: string; readonly type: string; readonly base: ForcesReport }[];
+  readonly noActions?: string;
+  readonly findings: readonly FindingReport[];
+  readonly notCovered: readonly { readonly id: string; readonly text: string }[];
+}
+
+export interface StructureReport {
+  readonly name: string;
+  readonly stage?: string;
+  readonly units: "US" | "SI";
+  readonly codes: readonly string[];
+  readonly criteria: readonly { readonly label: string; readonly shown: string; readonly assumed?: string }[];
+  readonly supports: readonly SupportReport[];
+  readonly assumptions: readonly { readonly field: string; readonly path: string; readonly text: string; readonly source: string; readonly place: Place }[];
+  readonly openItems: readonly string[];
+  readonly loadDerivations?: readonly { readonly title: string; readonly source: string; readonly steps: readonly StepReport[] }[];
+  readonly counts: Readonly<Record<State, number>>;
+}
+
+export interface Report {
+  readonly rootfastReport: typeof reportVersion;
+  readonly file: string;
+  readonly problems: readonly ProblemReport[];
+  readonly structures: readonly StructureReport[];
+  /** The cautions that go wherever results leave the editor. */
+  readonly cautions: readonly string[];
+}
