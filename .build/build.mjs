@@ -1,0 +1,53 @@
+/**
+ * Builds what is shipped: the extension, its server, the command line and the derivation view's page.
+ *   --dev      with source maps, not minified
+ *   --partial  leaves out an entry whose source does not exist yet
+ */
+import { chmod, mkdir, readdir, rm, stat } from "node:fs/promises";
+import { existsSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { build } from "esbuild";
+
+const root = join(dirname(fileURLToPath(import.meta.url)), "..");
+const dist = join(root, "dist");
+const dev = process.argv.includes("--dev");
+const partial = process.argv.includes("--partial");
+
+const common = {
+  absWorkingDir: root,
+  bundle: true,
+  minify: !dev,
+  sourcemap: dev,
+  legalComments: "none",
+  logLevel: "warning",
+};
+// The language client and server are CommonJS; a bundle of another format fails on their dynamic require.
+const node = { ...common, platform: "node", format: "cjs", target: "node20", mainFields: ["module", "main"] };
+const page = { ...common, platform: "browser", target: "chrome128" };
+
+const outputs = [
+  { ...node, entryPoints: ["client/src/extension.ts"], outfile: "dist/client.js", external: ["vscode"] },
+  { ...node, entryPoints: ["server/src/main.ts"], outfile: "dist/server.js" },
+  { ...node, entryPoints: ["server/src/cli.ts"], outfile: "dist/cli.js", banner: { js: "#!/usr/bin/env node" } },
+  { ...page, format: "iife", entryPoints: ["client/src/view/main.ts"], outfile: "dist/view.js" },
+  { ...page, entryPoints: ["client/src/view/view.css"], outfile: "dist/view.css" },
+];
+
+await mkdir(dist, { recursive: true });
+// Maps of an earlier build would be packed with the next one.
+for (const name of await readdir(dist)) if (name.endsWith(".map")) await rm(join(dist, name));
+
+const present = outputs.filter(({ entryPoints: [entry] }) => {
+  if (existsSync(join(root, entry))) return true;
+  if (!partial) throw new Error(`${entry} is missing.`);
+  console.log(`left out: ${entry} does not exist`);
+  return false;
+});
+await Promise.all(present.map((options) => build(options)));
+
+for (const { outfile } of present) {
+  const file = join(root, outfile);
+  if (outfile.endsWith("cli.js")) await chmod(file, 0o755);
+  console.log(`${outfile}  ${Math.round((await stat(file)).size / 1024)} KB`);
+}
