@@ -3,6 +3,9 @@
  * allowable-stress loads cannot be handed strength loads.
  */
 import type { Step } from "../formula/types.js";
+import type { Forces } from "../mechanics/forces.js";
+
+export type { Forces };
 
 export type Level = "strength" | "allowable" | "service";
 
@@ -10,19 +13,6 @@ export type Level = "strength" | "allowable" | "service";
 export type Edge = "north" | "east" | "south" | "west";
 
 export type LoadType = "D" | "Lr" | "S" | "R" | "W" | "E";
-
-/**
- * Forces the structure above exerts on the section, SI. Axes x east, y north, z up. `P` is compression positive, so uplift
- * is negative; moments are about the named axis, right-handed (a push to the east above the section gives +My; a push to the
- * north gives -Mx).
- */
-export interface Forces {
-  readonly P: number;
-  readonly Vx: number;
-  readonly Vy: number;
-  readonly Mx: number;
-  readonly My: number;
-}
 
 /** One load on the structure, before any factor. */
 export interface LoadCase {

@@ -1,0 +1,120 @@
+/**
+ * The engine: text in, everything that can be said about it out. No I/O, no editor types, no exception. What an earlier text
+ * gave is handed in again, so that an edit costs what it touches; the answer is the same as without it.
+ */
+import { actionsOf, type StructureActions } from "../actions/index.js";
+import { notCovered, type CoverageLine } from "../checks/coverage.js";
+import { allChecks, allRules } from "../checks/registry.js";
+import { applyAccepted } from "../findings/accept.js";
+import type { CheckResult, RuleResult } from "../findings/result.js";
+import { judgeRule } from "../findings/rules.js";
+import { weighCheck, type Tally, type Weighing } from "../findings/weigh.js";
+import { parseNotebook, type ParsedNotebook } from "../notebook/parse.js";
+import type { Problem } from "../notebook/problem.js";
+import { readNotebook, type NotebookReading } from "../notebook/read-notebook.js";
+import { buildStructure } from "../project/structure.js";
+import type { Structure, Support } from "../project/model.js";
+import type { UnitSystem } from "../units/kinds.js";
+
+export interface CheckedDocument {
+  readonly reading: NotebookReading;
+  readonly structure: Structure;
+  readonly actions: StructureActions;
+  readonly checks: readonly CheckResult[];
+  readonly rules: readonly RuleResult[];
+  readonly notCovered: ReadonlyMap<Support, readonly CoverageLine[]>;
+  readonly system: UnitSystem;
+  /** For the next text. */
+  readonly weighings: ReadonlyMap<string, Weighing>;
+}
+
+/** What the work of one call was, for tests and the bench. */
+export interface Work extends Tally {
+  readonly blocksParsed: number;
+  readonly entriesRead: number;
+}
+
+export interface Checked {
+  readonly text: string;
+  readonly parsed: ParsedNotebook;
+  readonly documents: readonly CheckedDocument[];
+  /** About the text, in the order of the tiers. */
+  readonly problems: readonly Problem[];
+  readonly work: Work;
+}
+
+export function checkText(text: string, earlier?: Checked): Checked {
+  const parsed = parseNotebook(text, earlier?.parsed);
+  const tally: Tally = { evaluations: 0, checksRun: 0 };
+  const problems: Problem[] = [...parsed.problems];
+  let entriesRead = 0;
+  const documents: CheckedDocument[] = [];
+  for (const index of parsed.documents.keys()) {
+    const before = earlier?.documents[index];
+    const reading = readNotebook(parsed, index, before?.reading);
+    entriesRead += reading.entriesRead;
+    problems.push(...reading.problems);
+    const { document, accepting } = checkDocument(parsed, index, reading, tally, before);
+    problems.push(...accepting);
+    documents.push(document);
+  }
+  return { text, parsed, documents, problems, work: { ...tally, blocksParsed: parsed.parsedBlocks, entriesRead } };
+}
+
+function checkDocument(
+  parsed: ParsedNotebook,
+  index: number,
+  reading: NotebookReading,
+  tally: Tally,
+  before: CheckedDocument | undefined,
+): { document: CheckedDocument; accepting: readonly Problem[] } {
+  const structure = buildStructure(reading.values, parsed.documents[index].span, before?.structure);
+  const actions = before && sameLoads(before.structure, structure) ? before.actions : actionsOf(structure);
+  const nearFrom = structure.project["near from"]?.value ?? 1;
+  const weighings = new Map<string, Weighing>();
+  for (const support of structure.supports) {
+    const reaching = actions.of(support);
+    for (const check of allChecks) {
+      if (!applies(check.applies, support)) continue;
+      const key = `${support.path} ${check.id}`;
+      weighings.set(key, weighCheck(check, support, reaching, nearFrom, tally, before?.weighings.get(key)));
+    }
+  }
+  const ruled = allRules.flatMap((rule) => judgeRule(rule, structure));
+  const weighed = [...weighings.values()].map((weighing) => weighing.result);
+  const accepted = applyAccepted<CheckResult | RuleResult>(structure, [...weighed, ...ruled]);
+  return {
+    document: {
+      reading,
+      structure,
+      actions,
+      checks: accepted.results.slice(0, weighed.length) as CheckResult[],
+      rules: accepted.results.slice(weighed.length) as RuleResult[],
+      notCovered: new Map(structure.supports.map((support) => [support, notCovered(support)])),
+      system: structure.project.units?.value ?? "US",
+      weighings,
+    },
+    accepting: accepted.problems,
+  };
+}
+
+function applies(asks: (support: Support) => boolean, support: Support): boolean {
+  try {
+    return asks(support);
+  } catch {
+    // A check that cannot tell is run, and then says itself what stands in the way.
+    return true;
+  }
+}
+
+/** Whether everything the loads depend on is unchanged; foundations, bases and ground are not among it. */
+function sameLoads(a: Structure, b: Structure): boolean {
+  const loads = (support: Support) => support.column?.fields ?? support.foundation?.fields;
+  return (
+    a.codes === b.codes &&
+    a.site === b.site &&
+    a.roof?.fields === b.roof?.fields &&
+    a.supports.length === b.supports.length &&
+    a.supports.every((support, i) => support.path === b.supports[i].path && loads(support) === loads(b.supports[i]))
+  );
+}

@@ -1,0 +1,174 @@
+/** Runs one check over every column of a support and every combination, and keeps the worst. */
+import type { ColumnActions, Demand, NoActions } from "../actions/demand.js";
+import type { CheckDecl, Gather, Outcome, Weighed } from "../checks/contract.js";
+import { plainCalc } from "../formula/calc.js";
+import type { Sourced, Support } from "../project/model.js";
+import type { CheckResult, State, Used } from "./result.js";
+
+/** What was computed for one support and check, kept for the next text. */
+export interface Weighing {
+  readonly result: CheckResult;
+  readonly inputs: readonly string[];
+  readonly demands: readonly (readonly Demand[])[];
+  readonly support: Support;
+}
+
+/** Counts the evaluations, for the test that an edit costs what it touches. */
+export interface Tally {
+  evaluations: number;
+  checksRun: number;
+}
+
+interface Gathered {
+  readonly inputs: object;
+  readonly used: Used[];
+  readonly missing: string[];
+  readonly blocks: string[];
+}
+
+function gatherInputs(check: CheckDecl, support: Support, place: number): Gathered {
+  const used: Used[] = [];
+  const missing: string[] = [];
+  const blocks: string[] = [];
+  const note = <T>(value: Sourced<T> | undefined, what: string) => {
+    if (value) used.push({ path: value.path, what, span: value.span, assumed: value.assumed });
+  };
+  const gather: Gather = {
+    need(value, what) {
+      note(value, what);
+      if (value && Number.isFinite(value.value)) return value.value;
+      missing.push(what);
+      return Number.NaN;
+    },
+    needs(value, what) {
+      note(value, what);
+      if (value === undefined || value.value === undefined) missing.push(what);
+      return value?.value;
+    },
+    may(value) {
+      note(value, "");
+      return value?.value;
+    },
+    block(because) {
+      blocks.push(because);
+    },
+  };
+  const inputs = check.inputs(support, gather, place);
+  return { inputs, used, missing: [...new Set(missing)], blocks: [...new Set(blocks)] };
+}
+
+const key = (inputs: object): string =>
+  JSON.stringify(inputs, (_, value) => (typeof value === "number" && !Number.isFinite(value) ? String(value) : value));
+
+const isNone = (actions: readonly ColumnActions[] | NoActions): actions is NoActions => "unknown" in actions;
+
+function demandsOf(actions: ColumnActions | undefined, level: string): readonly Demand[] {
+  if (!actions) return [];
+  return level === "strength" ? actions.strength : level === "allowable" ? actions.allowable : [];
+}
+
+const listed = (words: readonly string[]): string =>
+  words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+
+/**
+ * Runs the check, or gives back the earlier result where its inputs and demands are the same. Never throws: a check that does
+ * becomes one result that says so.
+ */
+export function weighCheck(
+  check: CheckDecl,
+  support: Support,
+  actions: readonly ColumnActions[] | NoActions,
+  nearFrom: number,
+  tally: Tally,
+  earlier?: Weighing,
+): Weighing {
+  const fallback = check.fixedBy(support)?.span ?? support.span;
+  const none = isNone(actions);
+  const demands = support.places.map((_, i) => (none ? [] : demandsOf(actions[i], check.level)));
+  const gathered: Gathered[] = [];
+  const done = (state: State, more: Partial<CheckResult> = {}): Weighing => ({
+    result: { check, support, state, place: 0, inputs: gathered[0]?.inputs ?? {}, used: gathered[0]?.used ?? [], at: fallback, ...more },
+    inputs: gathered.map((g) => key(g.inputs) + g.missing.join() + g.blocks.join()),
+    demands,
+    support,
+  });
+  try {
+    for (let place = 0; place < support.places.length; place += 1) gathered.push(gatherInputs(check, support, place));
+    const fresh = done("holds");
+    if (earlier && sameWork(earlier, fresh) && !none) {
+      // Same numbers, perhaps written elsewhere: the answer stays, its places are renewed.
+      const kept = earlier.result.support === support ? earlier.result : { ...earlier.result, support, used: gathered[earlier.result.place].used, at: fallback };
+      return { ...fresh, result: withNear(kept, nearFrom) };
+    }
+    const missing = [...new Set(gathered.flatMap((g) => g.missing))];
+    if (missing.length > 0) return done("not checked", { because: `needs the ${listed(missing)}` });
+    const blocks = [...new Set(gathered.flatMap((g) => g.blocks))];
+    if (blocks.length > 0) return done("not checked", { because: blocks.join("; ") });
+    if (none) return done("not checked", { because: actions.unknown });
+    if (demands.every((list) => list.length === 0)) return done("not checked", { because: `no ${check.level}-level reactions are given` });
+    tally.checksRun += 1;
+    return done("holds", worstOf(check, gathered, demands, nearFrom, tally));
+  } catch (error) {
+    return done("not checked", { because: `the check itself failed (${error instanceof Error ? error.message : String(error)}); please report it` });
+  }
+}
+
+function sameWork(a: Weighing, b: Weighing): boolean {
+  return (
+    a.inputs.length === b.inputs.length &&
+    a.inputs.every((text, i) => text === b.inputs[i]) &&
+    a.demands.length === b.demands.length &&
+    a.demands.every((list, i) => list === b.demands[i])
+  );
+}
+
+const stateFor = (weighed: Weighed, nearFrom: number): State => {
+  if (weighed.demand <= 0) return "holds";
+  if (weighed.capacity <= 0 || weighed.demand > weighed.capacity) return "over";
+  return weighed.demand >= nearFrom * weighed.capacity ? "near" : "holds";
+};
+
+const withNear = (result: CheckResult, nearFrom: number): CheckResult => {
+  if (!result.weighed || result.state === "not checked") return result;
+  const state = stateFor(result.weighed, nearFrom);
+  return state === result.state ? result : { ...result, state };
+};
+
+const ratioOf = (weighed: Weighed): number =>
+  weighed.demand <= 0 ? 0 : weighed.capacity > 0 ? weighed.demand / weighed.capacity : Number.POSITIVE_INFINITY;
+
+function worstOf(check: CheckDecl, gathered: readonly Gathered[], demands: readonly (readonly Demand[])[], nearFrom: number, tally: Tally): Partial<CheckResult> {
+  let worst: { ratio: number; weighed: Weighed; demand: Demand; place: number } | undefined;
+  let stopped: { because: string; demand: Demand; place: number } | undefined;
+  for (let place = 0; place < gathered.length; place += 1) {
+    for (const demand of demands[place]) {
+      tally.evaluations += 1;
+      const outcome: Outcome = check.evaluate(gathered[place].inputs, demand, plainCalc);
+      if (outcome.type === "unchecked") {
+        stopped ??= { because: outcome.because, demand, place };
+        continue;
+      }
+      if (!Number.isFinite(outcome.demand) || !Number.isFinite(outcome.capacity)) {
+        stopped ??= { because: `the numbers leave the range of the method in ${demand.label}`, demand, place };
+        continue;
+      }
+      const ratio = ratioOf(outcome);
+      if (!worst || ratio > worst.ratio) worst = { ratio, weighed: outcome, demand, place };
+    }
+  }
+  const over = worst !== undefined && worst.ratio > 1;
+  // Something over is said even where another combination could not be weighed; otherwise one unknown leaves the whole unknown.
+  if (stopped && !over) {
+    return { state: "not checked", because: stopped.because, governing: stopped.demand, place: stopped.place, inputs: gathered[stopped.place].inputs, used: gathered[stopped.place].used };
+  }
+  if (!worst) return { state: "not checked", because: "no combination reaches this check" };
+  return {
+    state: stateFor(worst.weighed, nearFrom),
+    weighed: worst.weighed,
+    ratio: Number.isFinite(worst.ratio) ? worst.ratio : undefined,
+    governing: worst.demand,
+    place: worst.place,
+    inputs: gathered[worst.place].inputs,
+    used: gathered[worst.place].used,
+  };
+}

@@ -1,0 +1,141 @@
+/** The summary as blocks, built once and printed as HTML or Markdown. */
+import type { FindingReport, Report, StructureReport, SupportReport } from "../../../shared/report.js";
+
+export type Block =
+  | { readonly type: "heading"; readonly level: 1 | 2 | 3; readonly text: string }
+  | { readonly type: "paragraph"; readonly text: string; readonly strong?: boolean }
+  | { readonly type: "list"; readonly items: readonly string[]; readonly ordered?: boolean }
+  | { readonly type: "table"; readonly caption: string; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[]; readonly numeric: readonly number[] };
+
+const heading = (level: 1 | 2 | 3, text: string): Block => ({ type: "heading", level, text });
+const paragraph = (text: string, strong = false): Block => ({ type: "paragraph", text, strong });
+
+export const showRatio = (finding: FindingReport): string =>
+  finding.ratio === undefined ? (finding.state === "over" && finding.demand ? "no capacity" : "–") : finding.ratio.toFixed(2);
+
+/** One line that counts the answers and never claims more than they say. */
+export function verdict(structure: StructureReport): string {
+  const { counts } = structure;
+  const parts = (["over", "not checked", "accepted", "near", "holds"] as const)
+    .filter((state) => counts[state] > 0)
+    .map((state) => `${counts[state]} ${state === "holds" ? (counts[state] === 1 ? "holds" : "hold") : state}`);
+  const uncovered = counts["not covered"] > 0 ? ` ${counts["not covered"]} further limit states are not covered and are listed below.` : "";
+  return `${parts.length > 0 ? parts.join(", ") : "Nothing was checked"}.${uncovered}`;
+}
+
+function loads(support: SupportReport): Block[] {
+  if (support.noActions) return [paragraph(`No loads: ${support.noActions}.`)];
+  const several = support.columns > 1;
+  return [
+    {
+      type: "table",
+      caption: `Reactions at each column base of ${support.name}, unfactored`,
+      head: [...(several ? ["Column"] : []), "Load case", "P", "Vx", "Vy", "Mx", "My"],
+      rows: support.reactions.map((row) => [
+        ...(several ? [String(row.column)] : []),
+        row.case,
+        row.base.P.shown,
+        row.base.Vx.shown,
+        row.base.Vy.shown,
+        row.base.Mx.shown,
+        row.base.My.shown,
+      ]),
+      numeric: several ? [2, 3, 4, 5, 6] : [1, 2, 3, 4, 5],
+    },
+  ];
+}
+
+function checks(support: SupportReport): Block[] {
+  return [
+    {
+      type: "table",
+      caption: `Checks of ${support.name}`,
+      head: ["Check", "Clause", "Demand", "Capacity", "Ratio", "State"],
+      rows: support.findings.map((finding) => [
+        finding.title,
+        finding.clause,
+        finding.demand?.shown ?? "–",
+        finding.capacity?.shown ?? "–",
+        showRatio(finding),
+        finding.state,
+      ]),
+      numeric: [2, 3, 4],
+    },
+    ...notes(support),
+  ];
+}
+
+function notes(support: SupportReport): Block[] {
+  const said = support.findings.filter((finding) => finding.state !== "holds");
+  const governing = support.findings.filter((finding) => finding.combination && finding.ratio !== undefined && finding.ratio > 0);
+  return [
+    ...(said.length > 0 ? [{ type: "list", items: said.map((finding) => `${finding.state}: ${finding.message}`) } as const] : []),
+    ...(governing.length > 0
+      ? ([
+          paragraph("Governing combinations:"),
+          {
+            type: "list",
+            items: governing.map(
+              (finding) => `${finding.title}: ${finding.combination}${finding.column ? `, column ${finding.column.number} of ${finding.column.of}` : ""}`,
+            ),
+          },
+        ] as const)
+      : []),
+  ];
+}
+
+function structureBlocks(structure: StructureReport, file: string): Block[] {
+  const blocks: Block[] = [heading(1, structure.name || file), paragraph([structure.stage, structure.codes.join(", ")].filter(Boolean).join(" · "))];
+  blocks.push(paragraph(verdict(structure), true));
+  blocks.push(heading(2, "Design criteria"));
+  blocks.push({
+    type: "table",
+    caption: "Criteria of the site and the codes",
+    head: ["Criterion", "Value", "Source"],
+    rows: structure.criteria.map((row) => [row.label, row.shown, row.assumed ? `assumed: ${row.assumed}` : "stated"]),
+    numeric: [],
+  });
+  blocks.push(heading(2, "Assumptions"));
+  blocks.push(
+    structure.assumptions.length > 0
+      ? {
+          type: "table",
+          caption: "Values taken where the notebook is silent",
+          head: ["Field", "Value", "Taken from"],
+          rows: structure.assumptions.map((row) => [row.path, row.text, row.source]),
+          numeric: [],
+        }
+      : paragraph("None: every value that was used is stated."),
+  );
+  blocks.push(heading(2, "Loads and checks by support"));
+  blocks.push(
+    paragraph(
+      "Sign convention: x east, y north. P is positive pressing down, so uplift is negative. Shears are the push of the structure on the base. Moments are right-handed about the named axis: a push to the east above the base gives a positive My, a push to the north a negative Mx.",
+    ),
+  );
+  for (const support of structure.supports) {
+    blocks.push(heading(3, `${support.name}: ${support.description}`), ...loads(support), ...checks(support));
+    if (support.notCovered.length > 0) {
+      blocks.push(paragraph(`Not covered at ${support.name}:`), { type: "list", items: support.notCovered.map((line) => line.text) });
+    }
+  }
+  blocks.push(heading(2, "Open items"));
+  blocks.push(structure.openItems.length > 0 ? { type: "list", items: structure.openItems } : paragraph("None listed."));
+  return blocks;
+}
+
+/** Everything the summary of a report says, in order. */
+export function summaryBlocks(report: Report): readonly Block[] {
+  const problems = report.problems.filter((problem) => problem.severity === "error");
+  return [
+    ...(problems.length > 0
+      ? [
+          paragraph(`The notebook has ${problems.length} error${problems.length === 1 ? "" : "s"}; the results below leave out what could not be read.`, true),
+          { type: "list", items: problems.map((problem) => `line ${problem.place.line + 1}: ${problem.message}`) } as const,
+        ]
+      : []),
+    ...report.structures.flatMap((structure) => structureBlocks(structure, report.file)),
+    heading(2, "Cautions"),
+    { type: "list", items: report.cautions },
+  ];
+}
