@@ -1,0 +1,214 @@
+/** Builds the report: the same data for the command line, the view and the summary. */
+import {
+  reportVersion,
+  type Amount,
+  type FindingReport,
+  type ForcesReport,
+  type Report,
+  type State,
+  type StructureReport,
+  type SupportReport,
+} from "../../../shared/report.js";
+import type { Forces } from "../actions/demand.js";
+import { isRule, stateOrder, type AnyResult, type CheckResult, type RuleResult } from "../findings/result.js";
+import { messageOf } from "../findings/message.js";
+import { LineIndex } from "../notebook/lines.js";
+import type { Assumption, Sourced, Support } from "../project/model.js";
+import { format } from "../units/format.js";
+import { kinds, type KindName, type UnitSystem } from "../units/kinds.js";
+import { cautions } from "./cautions.js";
+import type { Checked, CheckedDocument } from "./check-text.js";
+import { derive } from "./derive.js";
+import { placeOf } from "./place.js";
+import { stepReports } from "./steps.js";
+import { countStates, resultsOf, worstOf } from "./worst.js";
+
+export interface ReportOptions {
+  readonly file: string;
+  /** With the steps of every check. */
+  readonly steps?: boolean;
+  /** With MathML in the steps. */
+  readonly mathml?: boolean;
+}
+
+export const amount = (value: number, kind: KindName, system: UnitSystem): Amount => ({ value, unit: kinds[kind].si, shown: format(value, kind, system) });
+
+export function buildReport(checked: Checked, options: ReportOptions): Report {
+  const lines = new LineIndex(checked.text);
+  return {
+    rootfastReport: reportVersion,
+    file: options.file,
+    problems: checked.problems.map((problem) => ({
+      code: problem.code,
+      tier: problem.tier,
+      severity: problem.severity,
+      message: problem.message,
+      place: placeOf(problem.span, lines),
+    })),
+    structures: checked.documents.map((document) => structureReport(document, lines, options)),
+    cautions,
+  };
+}
+
+export function structureReport(document: CheckedDocument, lines: LineIndex, options: ReportOptions): StructureReport {
+  const { structure, system } = document;
+  return {
+    name: structure.project.name?.value ?? "",
+    stage: structure.project.stage?.value,
+    units: system,
+    codes: [structure.codes.building, structure.codes.loads, structure.codes.concrete, structure.codes.steel].flatMap((code) => (code ? [code.value] : [])),
+    criteria: criteriaOf(document),
+    supports: structure.supports.map((support) => supportReport(document, support, lines, options)),
+    assumptions: assumptionsThatCount(document).map((assumption) => ({
+      field: assumption.field,
+      path: assumption.path,
+      text: assumption.text,
+      source: assumption.source,
+      place: placeOf(assumption.span, lines),
+    })),
+    openItems: structure.confirm.map((item) => item.value),
+    loadDerivations: options.steps
+      ? document.actions.derivations().map((derivation) => ({ title: derivation.title, source: derivation.source, steps: stepReports(derivation.steps, system, options.mathml ?? false) }))
+      : undefined,
+    counts: countStates(document),
+  };
+}
+
+/** Assumptions about the whole, and those a check read; a default of a field nobody read would be noise. */
+function assumptionsThatCount(document: CheckedDocument): readonly Assumption[] {
+  const used = new Set(document.checks.flatMap((result) => result.used.flatMap((value) => (value.assumed ? [value.assumed] : []))));
+  const whole = /^(?:project|codes|site|roof|columns)\./u;
+  const loaded = document.structure.roof !== undefined;
+  const seen = new Set<string>();
+  return document.structure.assumptions.filter((assumption) => {
+    const counts = used.has(assumption) || (whole.test(assumption.path) && (loaded || !/^(?:roof|columns|site)\./u.test(assumption.path)));
+    if (!counts || seen.has(assumption.path)) return false;
+    seen.add(assumption.path);
+    return true;
+  });
+}
+
+const criterionKinds: Readonly<Record<string, KindName>> = {
+  "wind speed": "speed",
+  "ground elevation": "distance",
+  "ground snow": "pressure",
+  "frost depth": "length",
+  slope: "slope",
+  length: "distance",
+  width: "distance",
+  "mean height": "distance",
+  dead: "pressure",
+  "edge depth": "length",
+};
+
+function criteriaOf(document: CheckedDocument): StructureReport["criteria"] {
+  const { structure, system } = document;
+  const rows: { label: string; shown: string; assumed?: string }[] = [];
+  const add = (section: string, fields: Readonly<Record<string, Sourced<unknown> | undefined>>) => {
+    for (const [label, field] of Object.entries(fields)) {
+      if (!field) continue;
+      const { value } = field;
+      const kind = criterionKinds[label];
+      const shown = typeof value === "number" ? format(value, kind ?? "number", system) : typeof value === "boolean" ? (value ? "yes" : "no") : String(value);
+      rows.push({ label: section ? `${section} ${label}` : label, shown, assumed: field.assumed?.source });
+    }
+  };
+  add("code:", structure.codes);
+  add("", structure.site);
+  if (structure.roof) add("roof", structure.roof.fields);
+  return rows;
+}
+
+const forces = (from: Forces, system: UnitSystem): ForcesReport => ({
+  P: amount(from.P, "force", system),
+  Vx: amount(from.Vx, "force", system),
+  Vy: amount(from.Vy, "force", system),
+  Mx: amount(from.Mx, "moment", system),
+  My: amount(from.My, "moment", system),
+});
+
+/** In words: what stands on what. */
+export function describe(support: Support): string {
+  const parts: string[] = [];
+  const count = support.places.length;
+  const section = support.column?.fields.section?.value;
+  if (support.column) parts.push(`${count} column${count === 1 ? "" : "s"}${section ? ` ${section.name}` : ""}`);
+  if (support.base) parts.push(`base ${support.base.name}`);
+  if (support.foundation) parts.push(`${support.foundation.fields.kind?.value ?? "foundation"} "${support.foundation.name}"`);
+  if (support.ground) parts.push(`in ${support.ground.name}`);
+  return parts.join(", ");
+}
+
+export function supportReport(document: CheckedDocument, support: Support, lines: LineIndex, options: ReportOptions): SupportReport {
+  const { system, actions } = document;
+  const reaching = actions.of(support);
+  const results = resultsOf(document, support);
+  const worst = worstOf(results);
+  return {
+    path: support.path,
+    name: support.name,
+    description: describe(support),
+    columns: support.places.length,
+    place: placeOf(support.span, lines),
+    worst: { state: worst.state, ratio: worst.ratio, check: worst.check },
+    reactions:
+      "unknown" in reaching
+        ? []
+        : reaching.flatMap((column, i) =>
+            column.cases.map((row) => ({ column: i + 1, case: row.loadCase.title, type: row.loadCase.type, base: forces(row.base, system) })),
+          ),
+    noActions: "unknown" in reaching ? reaching.unknown : undefined,
+    findings: ranked(results).map((result) => findingReport(document, result, lines, options)),
+    notCovered: (document.notCovered.get(support) ?? []).map((line) => ({ id: line.id, text: line.left ? `${line.line} (${line.left})` : line.line })),
+  };
+}
+
+/** Worst first within a link of the chain; the chain keeps its order. */
+function ranked(results: readonly AnyResult[]): readonly AnyResult[] {
+  const order = (result: AnyResult) => stateOrder.indexOf(result.state);
+  return [...results].sort((a, b) => order(a) - order(b));
+}
+
+export function findingReport(document: CheckedDocument, result: AnyResult, lines: LineIndex, options: ReportOptions): FindingReport {
+  return isRule(result) ? ruleReport(document, result, lines) : checkReport(document, result, lines, options);
+}
+
+function ruleReport(document: CheckedDocument, result: RuleResult, lines: LineIndex): FindingReport {
+  return {
+    check: result.rule.id,
+    title: result.rule.title,
+    link: result.rule.link,
+    subject: result.support?.path ?? "structure",
+    clause: result.rule.clause,
+    state: result.state,
+    message: messageOf(result, document.system),
+    place: placeOf(result.at, lines),
+    related: result.related.map((other) => ({ place: placeOf(other.span, lines), message: other.message })),
+  };
+}
+
+function checkReport(document: CheckedDocument, result: CheckResult, lines: LineIndex, options: ReportOptions): FindingReport {
+  const { check, weighed, support } = result;
+  const { system } = document;
+  const made = weighed !== undefined && result.state !== "not checked";
+  return {
+    check: check.id,
+    title: check.title,
+    link: check.link,
+    subject: support.path,
+    clause: check.clause,
+    level: check.level,
+    state: result.state,
+    message: messageOf(result, system),
+    demand: made ? amount(Math.max(weighed.demand, 0), weighed.quantity, system) : undefined,
+    capacity: made ? amount(weighed.capacity, weighed.quantity, system) : undefined,
+    ratio: made ? result.ratio : undefined,
+    combination: result.governing?.label,
+    column: support.places.length > 1 && result.governing ? { number: result.place + 1, of: support.places.length } : undefined,
+    place: placeOf(result.at, lines),
+    related: result.used.filter((used) => used.what !== "").map((used) => ({ place: placeOf(used.span, lines), message: used.what, field: used.path })),
+    steps: options.steps ? stepReports(derive(result), system, options.mathml ?? false) : undefined,
+  };
+}
+
+export const worstState = (states: readonly State[]): State | undefined => stateOrder.find((state) => states.includes(state));
