@@ -1,0 +1,42 @@
+/** Reactions at the column bases, by load case. */
+import type { SupportReport } from "../../../../shared/report.js";
+import { h, table, type Child } from "./dom.js";
+
+type Reaction = SupportReport["reactions"][number];
+
+const columns = [
+  { head: "Load case" },
+  { head: "Load" },
+  { head: "P", numeric: true },
+  { head: "Vx", numeric: true },
+  { head: "Vy", numeric: true },
+  { head: "Mx", numeric: true },
+  { head: "My", numeric: true },
+];
+
+const rowOf = ({ case: name, type, base }: Reaction) => ({
+  attributes: { "data-case": name, "data-uplift": base.P.value < 0 },
+  cells: [name, type, base.P.shown, base.Vx.shown, base.Vy.shown, base.Mx.shown, base.My.shown],
+});
+
+const signs =
+  "P presses down on the base; a negative P is uplift. Vx acts toward the east, Vy toward the north. Mx and My turn right-handed about the " +
+  "east and the north axis: a push to the north gives a negative Mx, a push to the east a positive My. Not factored, each case alone.";
+
+export const loads = (support: SupportReport): Child => {
+  const numbers = [...new Set(support.reactions.map(({ column }) => column))];
+  const tableOf = (number: number, caption: string) =>
+    table(caption, columns, support.reactions.filter(({ column }) => column === number).map(rowOf));
+  return h(
+    "section",
+    { "data-key": "loads", "aria-labelledby": "loads" },
+    h("h2", { id: "loads", tabindex: "-1" }, numbers.length > 1 ? "Loads at the column bases" : "Loads at the column base"),
+    support.noActions !== undefined && h("p", { class: "notice" }, support.noActions),
+    numbers.length > 0 && h("p", { class: "aside" }, signs),
+    numbers.map((number, i) => {
+      const caption = numbers.length > 1 ? `Column ${number} of ${support.columns}` : "By load case";
+      if (numbers.length === 1) return tableOf(number, caption);
+      return h("details", { "data-key": `loads:${number}`, open: i === 0 }, h("summary", {}, caption), tableOf(number, caption));
+    }),
+  );
+};

@@ -1,0 +1,130 @@
+/** The whole sheet of one support, top to bottom. */
+import type { DerivationReply } from "../../../../shared/protocol.js";
+import type { FindingReport, SupportReport } from "../../../../shared/report.js";
+import { markOf, ratioText } from "../states.js";
+import { anchorOf, checkSection, verdict } from "./check-section.js";
+import { h, type Child } from "./dom.js";
+import { assumptions, cautions, criteria, loadDerivations, notCovered, openItems } from "./lists.js";
+import { loads } from "./loads.js";
+
+export interface SheetInput {
+  readonly file: string;
+  readonly subject?: string;
+  readonly reply: DerivationReply;
+  /** A remark over numbers that are no longer renewed. */
+  readonly notice?: string;
+}
+
+/** A key for each finding, the check's id; a second finding of the same check gets its number. */
+const keysOf = (findings: readonly FindingReport[]): { readonly finding: FindingReport; readonly key: string }[] => {
+  const times = new Map<string, number>();
+  return findings.map((finding) => {
+    const time = (times.get(finding.check) ?? 0) + 1;
+    times.set(finding.check, time);
+    return { finding, key: time === 1 ? finding.check : `${finding.check}:${time}` };
+  });
+};
+
+const skipLinks = (support: SupportReport | undefined): HTMLElement =>
+  h(
+    "nav",
+    { class: "skip", "aria-label": "Skip to" },
+    support && [h("a", { href: "#loads" }, "Skip to the loads"), " ", h("a", { href: "#checks" }, "Skip to the checks")],
+  );
+
+const chooser = ({ reply, subject }: SheetInput): Child =>
+  reply.subjects.length > 0 &&
+  h(
+    "p",
+    { class: "chooser" },
+    h("label", { for: "subject" }, "Support "),
+    h(
+      "select",
+      { id: "subject", "data-value": subject },
+      !reply.subjects.some(({ path }) => path === subject) && h("option", { value: "", disabled: true, selected: true }, "Choose a support"),
+      reply.subjects.map(({ path, name, state, ratio }) =>
+        h("option", { value: path, selected: path === subject }, `${markOf(state)} ${name}, ${state}${ratio === undefined ? "" : ` ${ratioText(ratio)}`}`),
+      ),
+    ),
+  );
+
+const contents = (list: ReturnType<typeof keysOf>): HTMLElement =>
+  h(
+    "table",
+    { class: "contents" },
+    h("caption", {}, "Checks, the governing first"),
+    h("thead", {}, h("tr", {}, ["Check", "Link", "State"].map((head) => h("th", { scope: "col" }, head)))),
+    h(
+      "tbody",
+      {},
+      list.map(({ finding, key }) =>
+        h(
+          "tr",
+          { "data-key": `row:${key}`, "data-row-state": finding.state },
+          h("th", { scope: "row" }, h("a", { href: `#${anchorOf(key)}` }, finding.title)),
+          h("td", {}, finding.link),
+          h("td", { class: "verdict" }, verdict(finding)),
+        ),
+      ),
+    ),
+  );
+
+const checks = (support: SupportReport): Child => {
+  const list = keysOf(support.findings);
+  return h(
+    "section",
+    { "data-key": "checks", "aria-labelledby": "checks" },
+    h("h2", { id: "checks", tabindex: "-1" }, "Checks"),
+    list.length === 0 ? h("p", {}, "No check applies to this support yet.") : contents(list),
+    list.map(({ finding, key }) => checkSection(finding, key)),
+  );
+};
+
+const banner = ({ reply, notice }: SheetInput): Child => [
+  reply.stale && h("p", { class: "notice", "data-key": "stale" }, "The text has errors; these are the numbers of the last readable text."),
+  notice !== undefined && h("p", { class: "notice", "data-key": "notice" }, notice),
+];
+
+const heading = ({ file, reply }: SheetInput): Child => {
+  const { structure, support } = reply;
+  const job = [structure?.name, structure?.stage, file].filter((text) => text !== undefined && text !== "").join(" · ");
+  return h(
+    "header",
+    { "data-key": "heading" },
+    h("p", { class: "job" }, job),
+    h("h1", {}, support ? support.name : "Derivation"),
+    support && h("p", { class: "description" }, support.description),
+    support && h("p", { class: "verdict worst", "data-state": support.worst.state }, "Governing: ", verdict(support.worst)),
+  );
+};
+
+const missing = ({ reply, subject, notice }: SheetInput): Child =>
+  !reply.support &&
+  notice === undefined &&
+  h(
+    "p",
+    { class: "notice", "data-key": "missing" },
+    reply.subjects.length === 0
+      ? "The notebook has no support yet: columns that stand on something, or a foundation with reactions stated."
+      : `${subject ?? "This support"} is not in the notebook; choose one of its supports above.`,
+  );
+
+export const sheet = (input: SheetInput): HTMLElement => {
+  const { structure, support, cautions: warned } = input.reply;
+  return h(
+    "div",
+    {},
+    skipLinks(support),
+    banner(input),
+    h(
+      "main",
+      { "data-key": "main", "data-version": String(input.reply.version), "data-stale": String(input.reply.stale) },
+      heading(input),
+      chooser(input),
+      missing(input),
+      support && [checks(support), loads(support), notCovered(support.notCovered)],
+      structure && [loadDerivations(structure), assumptions(structure), openItems(structure), criteria(structure)],
+      cautions(warned),
+    ),
+  );
+};
