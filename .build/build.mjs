@@ -3,7 +3,7 @@
  *   --dev      with source maps, not minified
  *   --partial  leaves out an entry whose source does not exist yet
  */
-import { chmod, mkdir, readdir, rm, stat } from "node:fs/promises";
+import { chmod, mkdir, readdir, readFile, rm, stat, writeFile } from "node:fs/promises";
 import { existsSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -19,6 +19,7 @@ const common = {
   bundle: true,
   minify: !dev,
   sourcemap: dev,
+  metafile: true,
   legalComments: "none",
   logLevel: "warning",
 };
@@ -34,6 +35,18 @@ const outputs = [
   { ...page, entryPoints: ["client/src/view/view.css"], outfile: "dist/view.css" },
 ];
 
+/** The licenses of the packages that went into the bundles, which ask to be passed on with every copy. */
+async function notices(inputs) {
+  const folders = new Set(inputs.map((input) => /^.*node_modules\/(?:@[^/]+\/)?[^/]+/u.exec(input)?.[0]).filter(Boolean));
+  const texts = [...folders].sort().map(async (folder) => {
+    const { name, version, license } = JSON.parse(await readFile(join(root, folder, "package.json"), "utf8"));
+    const file = (await readdir(join(root, folder))).find((entry) => /^licen[cs]e(?:\.|$)/iu.test(entry));
+    const text = file ? (await readFile(join(root, folder, file), "utf8")).trim() : `License: ${license}`;
+    return `${name} ${version}\n\n${text}\n`;
+  });
+  return `Rootfast contains the following packages.\n\n${(await Promise.all(texts)).join(`\n${"-".repeat(72)}\n\n`)}`;
+}
+
 await mkdir(dist, { recursive: true });
 // Maps of an earlier build would be packed with the next one.
 for (const name of await readdir(dist)) if (name.endsWith(".map")) await rm(join(dist, name));
@@ -44,7 +57,8 @@ const present = outputs.filter(({ entryPoints: [entry] }) => {
   console.log(`left out: ${entry} does not exist`);
   return false;
 });
-await Promise.all(present.map((options) => build(options)));
+const built = await Promise.all(present.map((options) => build(options)));
+await writeFile(join(dist, "NOTICES.txt"), await notices(built.flatMap(({ metafile }) => Object.keys(metafile.inputs))));
 
 for (const { outfile } of present) {
   const file = join(root, outfile);

@@ -7,11 +7,11 @@ import { reporting } from "./reporting.js";
 const newNotebook = async (server: Server): Promise<void> => {
   const { kinds } = await server.starter("");
   const picked = await vscode.window.showQuickPick(
-    kinds.map(({ kind, label, detail }) => ({ kind, label, detail })),
+    kinds.map(({ kind, label, detail }) => ({ label, detail, starter: kind })),
     { title: "New Rootfast Notebook", placeHolder: "What does the structure stand on?", matchOnDetail: true },
   );
   if (!picked) return;
-  const { text } = await server.starter(picked.kind);
+  const { text } = await server.starter(picked.starter);
   const document = await vscode.workspace.openTextDocument({ language: languageId, content: text });
   await vscode.window.showTextDocument(document);
 };

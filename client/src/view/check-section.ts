@@ -1,5 +1,5 @@
 /** One check as a part of the sheet: its state in a word and a shape, what governs, and the calculation. */
-import type { FindingReport } from "../../../../shared/report.js";
+import type { FindingReport } from "../../../shared/report.js";
 import { markOf, ratioText } from "../states.js";
 import { fact, h, type Child } from "./dom.js";
 import { steps, symbols } from "./steps.js";

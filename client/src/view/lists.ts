@@ -1,5 +1,5 @@
 /** What stands around the checks: criteria, how the loads come about, what is not covered, assumed, open, and the cautions. */
-import type { DerivationReply } from "../../../../shared/protocol.js";
+import type { DerivationReply } from "../../../shared/protocol.js";
 import { markOf } from "../states.js";
 import { h, table, type Child } from "./dom.js";
 import { steps } from "./steps.js";

@@ -1,5 +1,5 @@
 /** Reactions at the column bases, by load case. */
-import type { SupportReport } from "../../../../shared/report.js";
+import type { SupportReport } from "../../../shared/report.js";
 import { h, table, type Child } from "./dom.js";
 
 type Reaction = SupportReport["reactions"][number];

@@ -1,5 +1,5 @@
 /** The page's script: takes numbers from the extension, keeps the sheet renewed, and sends back what the reader asks for. */
-import type { DerivationReply } from "../../../../shared/protocol.js";
+import type { DerivationReply } from "../../../shared/protocol.js";
 import { anchorOf } from "./check-section.js";
 import { changes } from "./changes.js";
 import type { PageState, ToExtension, ToPage } from "./messages.js";

@@ -1,6 +1,6 @@
 /** The whole sheet of one support, top to bottom. */
-import type { DerivationReply } from "../../../../shared/protocol.js";
-import type { FindingReport, SupportReport } from "../../../../shared/report.js";
+import type { DerivationReply } from "../../../shared/protocol.js";
+import type { FindingReport, SupportReport } from "../../../shared/report.js";
 import { markOf, ratioText } from "../states.js";
 import { anchorOf, checkSection, verdict } from "./check-section.js";
 import { h, type Child } from "./dom.js";

@@ -1,5 +1,5 @@
 /** The steps of a calculation: each formula, the same with its numbers, its result and where it comes from. */
-import type { FindingReport, StepReport, SymbolReport } from "../../../../shared/report.js";
+import type { FindingReport, StepReport, SymbolReport } from "../../../shared/report.js";
 import { h, table, type Child } from "./dom.js";
 import { math } from "./math.js";
 import { lettered } from "./symbol-text.js";
