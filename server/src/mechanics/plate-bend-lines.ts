@@ -1,0 +1,97 @@
+/**
+ * Bending of a base plate by rods that pull beside a square tube. The tension of a rod spreads at 45° toward the line the plate bends
+ * on, so the width that bends with one rod is at most twice its distance from that line, and less where the plate ends or the next rod
+ * takes its share. A rod off a side of the tube bends the plate on a line along that side; a rod off a corner bends it on the
+ * diagonal line across that corner.
+ */
+import type { Routine } from "../formula/types.js";
+import type { Point } from "./rectangles.js";
+
+export interface BendLineArgs {
+  /** Plate, along x and y, m. */
+  readonly width: number;
+  readonly length: number;
+  /** Half the side of the square the plate bends about, m. */
+  readonly half: number;
+  readonly rods: readonly Point[];
+  /** N, in the same order. */
+  readonly tensions: readonly number[];
+}
+
+export interface BendLine {
+  /** Number of the rod, from 1. */
+  readonly rod: number;
+  readonly line: "side" | "corner";
+  readonly tension: number;
+  /** From the rod to the line, m. */
+  readonly distance: number;
+  /** Width of the plate that bends with this rod, m. */
+  readonly width: number;
+}
+
+const same = 1e-9;
+
+/** Part of the width on one side of a rod: to 45°, to the plate's edge, or half way to the next rod in the row. */
+const reachAlong = (distance: number, toEdge: number, neighbors: readonly number[]): number => Math.max(0, Math.min(distance, toEdge, ...neighbors.map((gap) => gap / 2)));
+
+function sideLine(args: BendLineArgs, i: number, axis: "x" | "y"): BendLine {
+  const rod = args.rods[i];
+  const along = axis === "x" ? "y" : "x";
+  const halfPlate = (axis === "x" ? args.length : args.width) / 2;
+  const distance = Math.abs(rod[axis]) - args.half;
+  const gaps = args.rods.filter((other, j) => j !== i && Math.abs(other[axis] - rod[axis]) < same).map((other) => other[along] - rod[along]);
+  const up = reachAlong(distance, halfPlate - rod[along], gaps.filter((gap) => gap > 0));
+  const down = reachAlong(distance, halfPlate + rod[along], gaps.filter((gap) => gap < 0).map((gap) => -gap));
+  return { rod: i + 1, line: "side", tension: args.tensions[i], distance, width: up + down };
+}
+
+function cornerLine(args: BendLineArgs, i: number): BendLine {
+  // By symmetry the corner is looked at as the northeast one.
+  const x = Math.abs(args.rods[i].x);
+  const y = Math.abs(args.rods[i].y);
+  const distance = (x + y - 2 * args.half) / Math.SQRT2;
+  const foot = { x: args.half + (x - y) / 2, y: args.half + (y - x) / 2 };
+  const toEastEdge = (args.width / 2 - foot.x) * Math.SQRT2;
+  const toNorthEdge = (args.length / 2 - foot.y) * Math.SQRT2;
+  return { rod: i + 1, line: "corner", tension: args.tensions[i], distance, width: reachAlong(distance, toEastEdge, []) + reachAlong(distance, toNorthEdge, []) };
+}
+
+const momentOf = ({ tension, distance, width }: BendLine): number => (width > 0 ? (tension * distance) / width : 0);
+
+/** The bend line with the most moment per width, or undefined where no rod beside the tube pulls. */
+export function worstBendLine(args: BendLineArgs): BendLine | undefined {
+  let worst: BendLine | undefined;
+  for (let i = 0; i < args.rods.length; i += 1) {
+    if (!(args.tensions[i] > 0)) continue;
+    const outX = Math.abs(args.rods[i].x) - args.half > same;
+    const outY = Math.abs(args.rods[i].y) - args.half > same;
+    if (!outX && !outY) continue;
+    const line = outX && outY ? cornerLine(args, i) : sideLine(args, i, outX ? "x" : "y");
+    if (!worst || momentOf(line) > momentOf(worst)) worst = line;
+  }
+  return worst;
+}
+
+/** {@link worstBendLine} as a step of a calculation. */
+export const bendLine: Routine<BendLineArgs, BendLine | undefined> = {
+  id: "mechanics.plate-bend-line",
+  title: "Line the plate bends on under the rod that strains it most",
+  method: "tension spread at 45° to a line along the tube's side, or to the diagonal line across its corner; clipped by the plate's edges and half way to the next rod",
+  source: "common practice, no single source; bend lines at 0.95 of the tube's side as in AISC Design Guide 1, 3rd ed.",
+  run: worstBendLine,
+  show: (args, found) => ({
+    given: [
+      { symbol: "B", meaning: "plate, east to west", kind: "length", value: args.width },
+      { symbol: "L", meaning: "plate, north to south", kind: "length", value: args.length },
+      { symbol: "c", meaning: "half the square the plate bends about", kind: "length", value: args.half },
+    ],
+    found: found
+      ? [
+          { symbol: "i", meaning: `rod that strains the plate most, off a ${found.line} of the tube`, kind: "number", value: found.rod },
+          { symbol: "T", meaning: "its tension", kind: "force", value: found.tension },
+          { symbol: "a", meaning: "from the rod to the bend line", kind: "length", value: found.distance },
+          { symbol: "b_eff", meaning: "width of the plate that bends with it", kind: "length", value: found.width },
+        ]
+      : [],
+  }),
+};

@@ -1,0 +1,48 @@
+/** Where anchor rods stand on a base plate: on the rectangle of their spacings, about the center of the plate. */
+import type { Point } from "./rectangles.js";
+
+/** Why the rods have no places, in trade words. */
+export interface NoPattern {
+  readonly problem: string;
+}
+
+/**
+ * Places of `count` rods on a rectangle `spacingX` by `spacingY` (out to out of the rod centers, m), from its center. One stands in
+ * the middle; two in a line along the one spacing given; four at the corners; six at the corners and the middles of the two long
+ * sides (the sides along x when the rectangle is square); eight at the corners and the middles of all sides. Spacings that are not
+ * given are undefined.
+ */
+export function rodPattern(count: number, spacingX: number | undefined, spacingY: number | undefined): readonly Point[] | NoPattern {
+  if (count === 1) return [{ x: 0, y: 0 }];
+  if (count === 2) {
+    if (spacingX !== undefined && spacingY !== undefined) return { problem: "two rods stand in one line: give their spacing along x or along y, not both" };
+    if (spacingX === undefined && spacingY === undefined) return { problem: "the spacing of the two rods is missing" };
+    const x = (spacingX ?? 0) / 2;
+    const y = (spacingY ?? 0) / 2;
+    return [
+      { x: -x, y: -y },
+      { x, y },
+    ];
+  }
+  if (count !== 4 && count !== 6 && count !== 8) return { problem: `a pattern of ${count} rods is not known here: 1, 2, 4, 6 or 8 rods on a rectangle are` };
+  if (spacingX === undefined || spacingY === undefined) return { problem: "the rods need a spacing along x and along y" };
+  const x = spacingX / 2;
+  const y = spacingY / 2;
+  const corners = [
+    { x: -x, y: -y },
+    { x, y: -y },
+    { x, y },
+    { x: -x, y },
+  ];
+  const onSidesAlongX = [
+    { x: 0, y: -y },
+    { x: 0, y },
+  ];
+  const onSidesAlongY = [
+    { x: -x, y: 0 },
+    { x, y: 0 },
+  ];
+  if (count === 4) return corners;
+  if (count === 6) return [...corners, ...(spacingX >= spacingY ? onSidesAlongX : onSidesAlongY)];
+  return [...corners, ...onSidesAlongX, ...onSidesAlongY];
+}
