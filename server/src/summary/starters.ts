@@ -1,0 +1,214 @@
+/**
+ * Notebooks to begin with. Their comments teach the format; every number in them is to be replaced by the job's own.
+ */
+
+export interface Starter {
+  readonly kind: string;
+  /** As the list of starters names it. */
+  readonly label: string;
+  readonly detail: string;
+  readonly text: string;
+}
+
+const head = (name: string, comment: string) => `# ${comment}
+# Every number below is an example: replace it with the number of your job. Each one carries its unit;
+# US and SI units may be mixed. Text after a # that follows a space is a comment, so write bars as no. 6.
+rootfast: 1
+
+project:
+  name: ${name}
+  stage: concept
+  units: US                        # how results are shown
+
+codes:
+  building: IBC 2021
+  loads: ASCE 7-22
+  concrete: ACI 318-19
+  steel: AISC 360-22
+`;
+
+const site = `
+site:
+  risk category: II
+  wind speed: 115 mph              # basic wind speed of the risk category, from the map
+  exposure: C                      # B built-up or wooded, C open, D along open water
+  ground elevation: 100 ft
+  ground snow: 25 psf
+  frost depth: 30 in               # from the building official
+  seismic design category: B
+  air: humid                       # dry, humid, salt spray or pool
+`;
+
+const siteOfReactions = `
+site:
+  risk category: II
+  frost depth: 30 in               # from the building official
+  seismic design category: B
+  air: humid                       # dry, humid, salt spray or pool
+`;
+
+const roof = `
+given:                             # values named once; "= clear height + 1 ft" uses one
+  clear height: 9 ft
+
+roof:                              # plan axes: x east, y north, origin at the southwest corner
+  shape: monoslope
+  slope: 2 in 12
+  length: 36 ft                    # along x
+  width: 20 ft                     # along y
+  low edge: south                  # the edge the roof slopes down to
+  mean height: 11 ft
+  dead: 15 psf                     # roofing, deck and framing, on plan
+  flow below: clear                # obstructed where goods or walls block more than half
+  rigid in plane: yes              # a fastened deck or bracing; open purlins are not
+`;
+
+const soil = `  sand:
+    kind: soil
+    class: SM                      # soil symbol, for the presumptive values of the building code
+    unit weight: 115 pcf
+    water table: 12 ft
+`;
+
+const rock = `  ledge:
+    kind: rock
+    class: crystalline bedrock
+    condition: sound               # sound, weathered or fractured, at the bearing surface
+    drained: yes                   # water runs off the rock below the footing
+    unit weight: 165 pcf
+    dowel bond: 180 psi            # ask the geotechnical engineer, prove it by pull tests
+    cone angle: 45 deg
+`;
+
+const column = (name: string, y: string, height: string, standsOn: string) => `  ${name}:
+    line of: 3
+    from: 4 ft, ${y}
+    to: 32 ft, ${y}
+    section: HSS6x6x3/8
+    height: ${height}
+    top connection:
+      detail: cap plate with four 5/8 in bolts
+      uplift: 12 kip               # its design strength; what holds the roof down to the column
+    base: A
+    stands on: ${standsOn}
+`;
+
+const columns = (north: string, south: string) => `
+columns:
+${column("north", "17 ft", "= clear height + 2 ft 4 in", north)}${column("south", "3 ft", "= clear height", south)}`;
+
+const bases = `
+bases:
+  A:
+    plate: 14 in x 14 in x 1 in    # along x, along y, thick
+    grout: 1-1/2 in
+    leveling nuts: yes
+    anchors: 4 x 1 in F1554 Gr 36, headed, 20 in deep, 10 in square
+    finish above plate: 0 in       # paving above the plate hides it from air and inspection
+`;
+
+const pier = `  pier:
+    kind: pier
+    ground: sand
+    concrete: 4000 psi
+    diameter: 36 in
+    depth: 9 ft                    # underside below grade
+    above grade: 6 in
+    ignored depth: 30 in           # soil at the top that frost or digging may loosen
+    bars: 10 no. 6
+    spiral: no. 4 at 3 in
+`;
+
+const dowels = (count: string) => `    dowels:
+${count}      bar: no. 6
+      spacing: 16 in
+      into rock: 30 in
+      in concrete: 14 in
+      hole: 1-1/4 in
+      set in: cement grout         # or epoxy
+`;
+
+const wall = `  wall:
+    kind: wall on footing
+    ground: ledge
+    concrete: 4000 psi
+    length: 36 ft
+    thickness: 20 in
+    height: 3 ft                   # above its footing
+    above grade: 6 in
+    footing: 42 in x 14 in         # wide, thick
+    length per post: 14 ft         # length of wall that acts with one post in uplift
+    retains: 0 ft                  # height of soil held back
+${dowels("")}`;
+
+const pad = `  pad:
+    kind: footing on rock
+    ground: ledge
+    concrete: 4000 psi
+    width: 5 ft                    # along x
+    length: 5 ft                   # along y
+    thickness: 24 in
+    depth: 18 in
+    above grade: 6 in
+${dowels("      count: 8\n")}`;
+
+const bondToConfirm = `
+confirm:                           # carried to the summary as open items
+  - dowel bond in the ledge, by pull test on two dowels
+`;
+
+const reactions = `    reactions:                     # not factored, at the top of the foundation, one entry per load case
+      dead:
+        down: 2 kip
+      roof live:
+        down: 1.5 kip
+      snow:
+        down: 2 kip
+      wind from west:              # every entry that begins with wind is a case of its own
+        up: 2.5 kip
+        shear x: 0.8 kip           # toward the east
+        moment y: 8 kip-ft         # a push to the east gives a positive one
+      wind from south:
+        up: 2.5 kip
+        shear y: 0.8 kip           # toward the north
+        moment x: -8 kip-ft        # a push to the north gives a negative one
+`;
+
+export const starters: readonly Starter[] = [
+  {
+    kind: "piers",
+    label: "Open shelter on piers",
+    detail: "A sloped roof on two lines of columns, each column on a drilled pier in soil.",
+    text: `${head("Trailhead shelter", "An open shelter on two lines of columns, all of them on drilled piers.")}${site}
+ground:
+${soil}${roof}${columns("pier", "pier")}${bases}
+foundations:
+${pier}`,
+  },
+  {
+    kind: "rock",
+    label: "Open shelter on rock",
+    detail: "One line of columns on a wall, the other on pads, all of them on rock and held by dowels.",
+    text: `${head(
+      "River landing shelter",
+      "An open shelter on rock: one line of columns on a wall, the other on pads. All supports stand on the same kind of ground.",
+    )}${site}
+ground:
+${rock}${roof}${columns("wall", "pad")}${bases}
+foundations:
+${wall}${pad}${bondToConfirm}`,
+  },
+  {
+    kind: "reactions",
+    label: "Reactions given, one pier",
+    detail: "A pier alone, with the reactions of somebody else's structure stated by load case.",
+    text: `${head("Bus stop pier", "A pier below a structure of somebody else, with the reactions they gave.")}${siteOfReactions}
+ground:
+${soil}
+foundations:
+${pier}${reactions}`,
+  },
+];
+
+/** The starter of this kind, if there is one. */
+export const starterOf = (kind: string): Starter | undefined => starters.find((starter) => starter.kind === kind);
