@@ -2,7 +2,8 @@
 import { readBar } from "../catalog/bars.js";
 import type { Field, Located, NamedField, RecordField, Shape, Values } from "../notebook/fields.js";
 import type { Span } from "../notebook/tree.js";
-import { readNumber, readQuantity, readYesNo } from "../units/parse.js";
+import { readQuantity } from "../units/parse.js";
+import { readNumber, readYesNo } from "../units/plain.js";
 import type { Assumption, Resolved, Sourced } from "./model.js";
 
 /** Reads the text of a default by the same readers as the notebook; a default that cannot be read is a fault of the schema. */

@@ -1,0 +1,137 @@
+/** The command line: the same engine, for a terminal or a build. */
+import { readFileSync, renameSync, writeFileSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { parseArgs } from "node:util";
+import { allChecks, allRules, findDeclared } from "./checks/registry.js";
+import { checkText } from "./engine/check-text.js";
+import { explainText } from "./engine/explain.js";
+import { buildReport } from "./engine/report.js";
+import { exitCode, reportText } from "./engine/report-text.js";
+import type { Report } from "../../shared/report.js";
+import { summaryHtml } from "./summary/html.js";
+import { summaryMarkdown } from "./summary/markdown.js";
+import { summaryStem } from "./summary/stem.js";
+
+const usage = `rootfast: live checks of foundations and anchorage for open-sided structures
+
+  rootfast check FILE... [--format text|json] [--steps] [--strict]
+      Checks notebooks. Exit 0: nothing is over or not checked. 1: something is, or a notebook has errors.
+      2: a file cannot be read. --strict counts near and not covered too. --steps adds every step (JSON).
+  rootfast summary FILE [--format html|markdown] [--out FILE]
+      Writes the summary beside the notebook, as HTML and Markdown; --format picks one, --out names it, - prints it.
+  rootfast explain [ID]
+      Says what a check is: what fails, how it is seen, clause, formulas, symbols. Without an ID lists them all.
+`;
+
+const say = (text: string) => process.stdout.write(text.endsWith("\n") ? text : `${text}\n`);
+const complain = (text: string) => process.stderr.write(`rootfast: ${text}\n`);
+
+/** The notebook's text, or undefined after saying why not. */
+function read(file: string): string | undefined {
+  try {
+    return readFileSync(file, "utf8");
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code;
+    complain(`${file} cannot be read: ${code === "ENOENT" ? "there is no such file" : code === "EISDIR" ? "it is a folder" : (code ?? String(error))}.`);
+    return undefined;
+  }
+}
+
+function check(args: string[]): number {
+  const { values, positionals } = parseArgs({
+    args,
+    allowPositionals: true,
+    options: { format: { type: "string", default: "text" }, steps: { type: "boolean" }, strict: { type: "boolean" } },
+  });
+  if (positionals.length === 0) return misuse("check needs at least one file.");
+  if (values.format !== "text" && values.format !== "json") return misuse(`--format is text or json, not ${values.format}.`);
+  const reports: Report[] = [];
+  let code = 0;
+  for (const file of positionals) {
+    const text = read(file);
+    if (text === undefined) {
+      code = 2;
+      continue;
+    }
+    const report = buildReport(checkText(text), { file, steps: values.steps });
+    reports.push(report);
+    code = Math.max(code, exitCode(report, values.strict ?? false));
+  }
+  if (values.format === "json") say(JSON.stringify(reports, undefined, 2));
+  else say(reports.map(reportText).join("\n"));
+  return code;
+}
+
+/** Writes whole or not at all. */
+function writeAtomically(file: string, text: string): void {
+  const temporary = join(dirname(file), `.${basename(file)}.${process.pid}.tmp`);
+  writeFileSync(temporary, text);
+  renameSync(temporary, file);
+}
+
+function summary(args: string[]): number {
+  const { values, positionals } = parseArgs({ args, allowPositionals: true, options: { format: { type: "string" }, out: { type: "string" } } });
+  if (positionals.length !== 1) return misuse("summary needs one file.");
+  if (values.format !== undefined && values.format !== "html" && values.format !== "markdown") return misuse(`--format is html or markdown, not ${values.format}.`);
+  const [file] = positionals;
+  const text = read(file);
+  if (text === undefined) return 2;
+  const report = buildReport(checkText(text), { file: basename(file) });
+  const wanted = values.format ? [values.format] : values.out !== undefined ? [/\.html?$/iu.test(values.out) ? "html" : "markdown"] : ["html", "markdown"];
+  for (const format of wanted) {
+    const body = format === "html" ? summaryHtml(report) : summaryMarkdown(report);
+    if (values.out === "-") {
+      say(body);
+      continue;
+    }
+    const target = values.out ?? join(dirname(file), `${summaryStem(file)}.${format === "html" ? "html" : "md"}`);
+    try {
+      writeAtomically(target, body);
+    } catch (error) {
+      complain(`${target} cannot be written: ${(error as NodeJS.ErrnoException).code ?? String(error)}.`);
+      return 2;
+    }
+    say(`wrote ${target}`);
+  }
+  return exitCode(report, false);
+}
+
+function explain(args: string[]): number {
+  const { positionals } = parseArgs({ args, allowPositionals: true });
+  if (positionals.length === 0) {
+    say([...allChecks, ...allRules].map((item) => `${item.id.padEnd(30)} ${item.title}`).join("\n"));
+    return 0;
+  }
+  const found = findDeclared(positionals[0]);
+  if (!found) {
+    complain(`there is no check "${positionals[0]}"; rootfast explain lists them all.`);
+    return 2;
+  }
+  say(explainText(found));
+  return 0;
+}
+
+function misuse(message: string): number {
+  complain(message);
+  process.stderr.write(`\n${usage}`);
+  return 2;
+}
+
+function main(argv: string[]): number {
+  const [command, ...rest] = argv;
+  try {
+    if (command === "check") return check(rest);
+    if (command === "summary") return summary(rest);
+    if (command === "explain") return explain(rest);
+  } catch (error) {
+    // parseArgs throws on an option it does not know.
+    return misuse(error instanceof Error ? error.message : String(error));
+  }
+  if (command === undefined || command === "help" || command === "--help" || command === "-h") {
+    say(usage);
+    return command === undefined ? 2 : 0;
+  }
+  return misuse(`"${command}" is not a command.`);
+}
+
+process.exitCode = main(process.argv.slice(2));
