@@ -107,7 +107,7 @@ export interface SupportReport {
   readonly place: Place;
   readonly worst: { readonly state: State; readonly ratio?: number; readonly check?: string };
   /** Reactions at each column base, by load case; uplift is a negative P. */
-  readonly reactions: readonly { readonly column: number; readonly case: string; readonly type: string; readonly base: ForcesReport }[];
+  readonly reactions: readonly { readonly column: number; readonly caseId: string; readonly case: string; readonly type: string; readonly base: ForcesReport }[];
   readonly noActions?: string;
   readonly findings: readonly FindingReport[];
   readonly notCovered: readonly { readonly id: string; readonly text: string }[];

@@ -155,7 +155,7 @@ export function supportReport(document: CheckedDocument, support: Support, lines
       "unknown" in reaching
         ? []
         : reaching.flatMap((column, i) =>
-            column.cases.map((row) => ({ column: i + 1, case: row.loadCase.title, type: row.loadCase.type, base: forces(row.base, system) })),
+            column.cases.map((row) => ({ column: i + 1, caseId: row.loadCase.id, case: row.loadCase.title, type: row.loadCase.type, base: forces(row.base, system) })),
           ),
     noActions: "unknown" in reaching ? reaching.unknown : undefined,
     findings: ranked(results).map((result) => findingReport(document, result, lines, options)),
