@@ -29,6 +29,8 @@ export interface ReportOptions {
   readonly steps?: boolean;
   /** With MathML in the steps. */
   readonly mathml?: boolean;
+  /** False leaves the supports out, for a view that asks for one of them apart. */
+  readonly supports?: boolean;
 }
 
 export const amount = (value: number, kind: KindName, system: UnitSystem): Amount => ({ value, unit: kinds[kind].si, shown: format(value, kind, system) });
@@ -58,7 +60,7 @@ export function structureReport(document: CheckedDocument, lines: LineIndex, opt
     units: system,
     codes: [structure.codes.building, structure.codes.loads, structure.codes.concrete, structure.codes.steel].flatMap((code) => (code ? [code.value] : [])),
     criteria: criteriaOf(document),
-    supports: structure.supports.map((support) => supportReport(document, support, lines, options)),
+    supports: options.supports === false ? [] : structure.supports.map((support) => supportReport(document, support, lines, options)),
     assumptions: assumptionsThatCount(document).map((assumption) => ({
       field: assumption.field,
       path: assumption.path,

@@ -1,0 +1,112 @@
+/** Hover: on a field what it is, its unit, default and which checks use it; on a support the breakdown of its worst check. */
+import { MarkupKind, type Hover } from "vscode-languageserver";
+import type { CheckedDocument } from "../engine/check-text.js";
+import { resultsAt, worstOf } from "../engine/worst.js";
+import { titleOf, type AnyResult } from "../findings/result.js";
+import { isRule } from "../findings/result.js";
+import { describeField, fieldAt } from "../notebook/field-at.js";
+import type { Field, Located, Shape, Values } from "../notebook/fields.js";
+import { locate } from "../notebook/paths.js";
+import { absolute } from "../notebook/tree.js";
+import { escapeMarkdown } from "../summary/markdown.js";
+import { format } from "../units/format.js";
+import { breakdown, statement, type Manner } from "./breakdown.js";
+import { rangeBetween } from "./positions.js";
+import type { Session } from "./sessions.js";
+
+export function hoverAt(session: Session, position: { line: number; character: number }, html: boolean): Hover | null {
+  const offset = session.lines.offsetAt(position);
+  const spot = locate(session.checked.parsed, offset);
+  if (!spot || spot.inComment || spot.path.length === 0) return null;
+  const document = session.shown.documents[spot.documentIndex];
+  if (!document) return null;
+  const manner: Manner = { html, system: document.system };
+  const path = spot.path.join(".");
+  const parts = [supportHover(document, spot.path, manner) ?? fieldHover(document, spot.path, manner)];
+  if (session.stale) parts.unshift("_The text has errors; these are the numbers of the last readable text._");
+  const value = parts.filter(Boolean).join("\n\n");
+  if (!value) return null;
+  const key = spot.entry && absolute(spot.onKey ? spot.entry.keySpan : spot.entry.value.span);
+  return { contents: { kind: MarkupKind.Markdown, value: value || path }, range: key && rangeBetween(key.start, key.end, session.lines) };
+}
+
+/** An entry that is checked: all its answers, then the math of the worst. */
+function supportHover(document: CheckedDocument, path: readonly string[], manner: Manner): string | undefined {
+  if (path.length !== 2) return undefined;
+  const results = resultsAt(document, path.join("."));
+  if (results.length === 0) return undefined;
+  const worst = worstOf(results).result;
+  const supports = [...new Set(results.map((result) => result.support))];
+  const lines = [answers(results)];
+  if (worst) lines.push("---", breakdown(worst, manner));
+  for (const support of supports) {
+    const open = support && (document.notCovered.get(support)?.length ?? 0);
+    if (support && open) lines.push(`_${open} further limit states of ${escapeMarkdown(support.name)} are not covered._`);
+  }
+  return lines.join("\n\n");
+}
+
+const answers = (results: readonly AnyResult[]): string => {
+  const several = new Set(results.map((result) => result.support?.path)).size > 1;
+  const rows = results.map((result) => `| ${several ? `${escapeMarkdown(result.support?.name ?? "")}: ` : ""}${escapeMarkdown(titleOf(result))} | ${statement(result)} |`);
+  return ["| check | state |", "| --- | --- |", ...rows].join("\n");
+};
+
+function fieldHover(document: CheckedDocument, path: readonly string[], manner: Manner): string | undefined {
+  const found = fieldAt(path);
+  if (!found) return undefined;
+  const { field } = found;
+  const parts = [`**${escapeMarkdown(path.at(-1) ?? "")}** · ${escapeMarkdown(field.doc)}`];
+  const located = valueAt(document, path);
+  const value = located && shownValue(field, located, manner);
+  parts.push(`Takes ${escapeMarkdown(describeField(field))}.${value ? ` Read as ${escapeMarkdown(value)}.` : ""}${located?.expression ? ` Computed from ${escapeMarkdown(located.expression)}.` : ""}`);
+  if (field.assumed) parts.push(`Left out, it is taken as ${escapeMarkdown(field.assumed.text)} (${escapeMarkdown(field.assumed.source)}).`);
+  const users = usersOf(document, path.join("."));
+  if (users.length > 0) {
+    parts.push(`Used by:\n\n${answers(users)}`);
+    const worst = worstOf(users).result;
+    if (worst) parts.push("---", breakdown(worst, manner));
+  }
+  return parts.join("\n\n");
+}
+
+/** Results that read this field, or one below it. */
+function usersOf(document: CheckedDocument, path: string): AnyResult[] {
+  const reads = (used: { path: string }) => used.path === path || used.path.startsWith(`${path}.`);
+  return [...document.checks.filter((result) => result.used.some(reads)), ...document.rules.filter((result) => !isRule(result))];
+}
+
+/** The value read at a path, through records and named entries. */
+export function valueAt(document: CheckedDocument, path: readonly string[]): Located<unknown> | undefined {
+  let here: unknown = document.reading.values;
+  let located: Located<unknown> | undefined;
+  for (const piece of path) {
+    if (here instanceof Map) located = here.get(piece) as Located<unknown> | undefined;
+    else if (Array.isArray(here)) located = here[Number(piece)] as Located<unknown> | undefined;
+    else located = (here as Values<Shape> | undefined)?.[piece] as Located<unknown> | undefined;
+    if (!located) return undefined;
+    here = located.value;
+  }
+  return located;
+}
+
+/** The value in the notebook's units; a one-line form is spelled out. */
+function shownValue(field: Field, located: Located<unknown>, manner: Manner): string | undefined {
+  const { value } = located;
+  if (typeof value === "number") return field.type === "quantity" ? format(value, field.kind, manner.system) : String(value);
+  if (typeof value === "boolean") return value ? "yes" : "no";
+  if (field.type === "record" && located.node.type === "scalar") {
+    return Object.entries(value as Values<Shape>)
+      .flatMap(([name, inner]) => {
+        const item = inner as Located<unknown> | undefined;
+        const shown = item && shownValue(field.fields[name], item, manner);
+        return shown ? [`${name}: ${shown}`] : [];
+      })
+      .join(", ");
+  }
+  if (typeof value === "object" && value !== null && "name" in value) return String(value.name);
+  if (typeof value === "object" && value !== null && "x" in value && "y" in value) {
+    return `${format(value.x as number, "distance", manner.system)} east, ${format(value.y as number, "distance", manner.system)} north`;
+  }
+  return undefined;
+}

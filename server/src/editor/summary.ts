@@ -1,0 +1,14 @@
+/** The summary documents of an open notebook. */
+import type { SummaryReply } from "../../../shared/protocol.js";
+import { buildReport } from "../engine/report.js";
+import { summaryHtml } from "../summary/html.js";
+import { summaryMarkdown } from "../summary/markdown.js";
+import { summaryStem } from "../summary/stem.js";
+import type { Session } from "./sessions.js";
+
+export function summaryFor(session: Session | undefined): SummaryReply | null {
+  if (!session) return null;
+  const file = decodeURIComponent(session.uri.split("/").at(-1) ?? session.uri);
+  const report = buildReport(session.checked, { file });
+  return { html: summaryHtml(report), markdown: summaryMarkdown(report), stem: summaryStem(file) };
+}
