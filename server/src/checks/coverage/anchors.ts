@@ -1,0 +1,26 @@
+/** Anchor rods cast into the concrete. */
+import { isSeismic, linesOf } from "./line.js";
+
+const hasBase = (support: { readonly base?: unknown }): boolean => support.base !== undefined;
+
+export const anchorLines = linesOf("anchors", hasBase, [
+  {
+    id: "anchors.tension",
+    line: "Cast-in anchors in tension: steel, breakout by the exact union of their areas, pullout, and the tension of each rod under moments in both directions.",
+    by: ["anchors.steel-tension", "anchors.breakout-tension", "anchors.pullout"],
+    left: "Earlier editions of ACI 318.",
+  },
+  { id: "anchors.blowout", line: "Blowout of the concrete beside a headed anchor near an edge.", by: [] },
+  {
+    id: "anchors.shear",
+    line: "Cast-in anchors in shear: steel, breakout toward every edge and corner, pryout.",
+    by: ["anchors.steel-shear"],
+    left: "Breakout of the concrete in shear toward the edges, and pryout.",
+  },
+  { id: "anchors.interaction", line: "Tension and shear of anchors acting together.", by: [] },
+  { id: "anchors.reinforcement", line: "Anchor reinforcement in place of concrete breakout: vertical bars developed on both sides and within reach, and ties at the top of the pier.", by: [] },
+  { id: "anchors.spacing", line: "Least spacing and edge distance of the anchors.", by: [] },
+  { id: "anchors.rods", line: "Ductility and bending of the rods, their marks, and errors of the pattern as built.", by: [] },
+  { id: "anchors.adhesive", line: "Adhesive bars in concrete by bond.", by: [] },
+  { id: "anchors.seismic", line: "Anchors in seismic design categories C to F (ACI 318-19 17.10).", by: [], applies: (support) => hasBase(support) && isSeismic(support) },
+]);

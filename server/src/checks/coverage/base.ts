@@ -1,0 +1,22 @@
+/** The base plate and what it stands on. */
+import { linesOf } from "./line.js";
+
+const hasBase = (support: { readonly base?: unknown }): boolean => support.base !== undefined;
+
+export const baseLines = linesOf("base", hasBase, [
+  {
+    id: "base.plate",
+    line: "Bearing under the plate, and its bending by compression, moment and uplift.",
+    by: ["base.bearing", "base.plate-compression", "base.plate-uplift"],
+    left: "Yield lines of the plate at a hollow section.",
+  },
+  { id: "base.details", line: "Details of the plate: least thickness, hole size and washers, edge distance.", by: [] },
+  { id: "base.erection", line: "Four rods for erection, and 300 lb at 18 in from the column face.", by: [] },
+  { id: "base.shear-path", line: "Path of the shear: friction never together with uplift, rods with loose washers, shear lug.", by: ["anchors.steel-shear"], left: "Shear lugs, and friction under the plate." },
+  {
+    id: "base.leveling-nuts",
+    line: "Standing on leveling nuts: bending of the rods, the gap against the rod diameter, grout thickness, rod projection.",
+    by: [],
+  },
+  { id: "base.below-finish", line: "Plate hidden below the finish: corrosion, encasement, room for rods and nuts.", by: [] },
+]);

@@ -1,0 +1,24 @@
+/** The column and its top. */
+import { linesOf } from "./line.js";
+
+const hasColumn = (support: { readonly column?: unknown }): boolean => support.column !== undefined;
+
+export const columnLines = linesOf("column", hasColumn, [
+  {
+    id: "column.members",
+    line: "Steel columns: compression, flexure, shear, their interaction, slenderness and local limits.",
+    by: ["column.interaction", "column.slenderness"],
+    left: "Columns other than square HSS.",
+  },
+  { id: "column.shear", line: "Shear and torsion of the column.", by: [] },
+  { id: "column.sway", line: "Sway of the column at strength and under a service wind.", by: [], left: "Sway of the columns under a service wind, and the rotation of the pier below them." },
+  { id: "column.weld", line: "Weld of the column to its base plate.", by: [] },
+  { id: "column.holes", line: "Weep and vent holes of closed sections.", by: [] },
+  {
+    id: "column.top",
+    line: "Connection at the column top: bolts, weld, strap, or a rated connector with its stated value.",
+    by: ["site.load-path"],
+    left: "Strength of the connection at the column top: only whether it is described.",
+  },
+  { id: "column.wood", line: "Wood posts in a bracket with a rated value.", by: [] },
+]);

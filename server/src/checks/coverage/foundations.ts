@@ -1,0 +1,56 @@
+/** Piers in soil, footings on soil, walls, and footings on rock. */
+import type { Support } from "../../project/model.js";
+import { foundationKind, isOnRock, isOnSoil, linesOf } from "./line.js";
+
+const isPier = (support: Support): boolean => foundationKind(support) === "pier";
+const isWall = (support: Support): boolean => foundationKind(support) === "wall on footing";
+const isFooting = (support: Support): boolean => isWall(support) && isOnSoil(support);
+const isDoweled = (support: Support): boolean => !isPier(support) && isOnRock(support);
+
+const pierLines = linesOf("pier", isPier, [
+  {
+    id: "pier.lateral",
+    line: "Embedment by the building code's formula, free and restrained at grade, with its limit of depth and the increase for poles.",
+    by: ["pier.embedment"],
+    left: "Movement at grade, which the doubled lateral bearing of an isolated pole asks for, slopes, and the slab that holds a pier at grade.",
+  },
+  { id: "pier.broms", line: "A second opinion on the lateral strength of a short rigid pier by limit analysis of the soil (Broms).", by: [] },
+  { id: "pier.rotation", line: "Rotation and deflection of the pier in service, its moment and shear diagrams, by springs and p-y curves.", by: [] },
+  {
+    id: "pier.pull",
+    line: "Uplift of the pier: weight, side resistance, bell, soil cone, water, grip of frost.",
+    by: ["pier.uplift"],
+    left: "Bells, soil cones, groups of piers, and the grip of frozen soil that jacks a pier up.",
+  },
+  { id: "pier.end", line: "Bearing under the pier, with eccentricity.", by: ["pier.bearing"], left: "Eccentric bearing under a pier that is not held by the soil beside it, and settlement." },
+  { id: "pier.concrete", line: "Concrete of the pier: axial load with bending, shear, least bars, spiral or ties, cover, lap of rods and bars.", by: [], left: "Concrete of the pier: bending with axial load or pull, shear, least bars, spiral or ties, cover, lap of rods and bars, pier against plate size." },
+]);
+
+const footingLines = linesOf("footing", isFooting, [
+  { id: "footing.stability", line: "Footings on soil: bearing with partial contact, overturning, sliding, uplift.", by: [] },
+  { id: "footing.concrete", line: "Footings on soil: one-way and two-way shear, moment transfer, bending, top steel under uplift, development, least steel, dowels.", by: [] },
+  { id: "footing.soil", line: "Footings on soil: depth against frost, presumptive values, the general bearing capacity equation, settlement.", by: ["site.frost"], left: "Footings on soil: bearing capacity and settlement." },
+]);
+
+const wallLines = linesOf("wall", isWall, [
+  { id: "wall.earth", line: "Earth pressure, surcharge and water on a wall, with overturning, sliding and bearing.", by: [] },
+  { id: "wall.stem", line: "Wall stem in bending and shear with the post's moment, shear and uplift spread over an effective width; steel of both faces.", by: [] },
+  { id: "wall.joint", line: "Wall dowels into the footing by shear friction and development.", by: [] },
+  { id: "wall.anchors", line: "Anchors near the free faces of a wall.", by: ["anchors.breakout-tension"], left: "Anchors near the free faces of a wall in shear, and blowout beside them." },
+]);
+
+const rockLines = linesOf("rock", isDoweled, [
+  {
+    id: "rock.dowels",
+    line: "Rock dowels in tension: steel, bar to grout, grout to rock, rock cone with overlap, group.",
+    by: ["rock.dowel-steel", "rock.dowel-bond", "rock.cone"],
+    left: "Bond of the dowel bar to its grout or adhesive, and its development in the concrete above.",
+  },
+  { id: "rock.dowel-details", line: "Drilling depth, hole size and lap of the dowels above the rock.", by: [] },
+  { id: "rock.sliding", line: "Sliding on rock, with dowels, a key or benches; sloping rock.", by: [] },
+  { id: "rock.pressure", line: "Bearing on the rock.", by: ["rock.bearing"], left: "Bearing under walls on rock, and under pads that are held down by dowels." },
+  { id: "rock.pad-concrete", line: "Concrete of the pad or footing on rock: bending, shear, least steel.", by: [] },
+  { id: "rock.mixed", line: "All supports on rock or none.", by: ["site.one-ground"] },
+]);
+
+export const foundationLines = [...pierLines, ...footingLines, ...wallLines, ...rockLines];

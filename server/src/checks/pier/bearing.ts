@@ -1,0 +1,57 @@
+/**
+ * The ground under the pier gives way. In the field the column has gone down and the roof sags to it; often a tube whose area was taken
+ * as its width squared.
+ *
+ * IBC 2021 1806.2 and 1807.3.2.3. Column load and the full weight of the pier over the area of its underside, against allowable bearing. Nothing
+ * is taken off for the soil the pier displaces or for side resistance (the code adds it to end bearing only by a report).
+ */
+import { formula } from "../../formula/declare.js";
+import { check, weigh } from "../contract.js";
+import { deadFactor } from "../site/dead-factor.js";
+import { groundValue, type GroundValue } from "../site/ground-values.js";
+import { areaOf, isPier, readPier, weightOf, type PierBody } from "./body.js";
+
+export const pierPressure = formula({
+  id: "pier.pressure",
+  text: "q = (P + f_D * W) / A_b",
+  source: "IBC 2021 1807.3.2.3",
+  symbols: {
+    q: { kind: "pressure", meaning: "pressure under the pier" },
+    P: { kind: "force", meaning: "axial force at the column base, compression positive", range: [-1e5, 1e5] },
+    f_D: { kind: "ratio", meaning: "factor of dead load in the combination" },
+    W: { kind: "force", meaning: "weight of the pier" },
+    A_b: { kind: "planArea", meaning: "area of the pier" },
+  },
+});
+
+export interface BearingInputs extends PierBody {
+  readonly bearing: GroundValue;
+}
+
+export const pierBearing = check({
+  id: "pier.bearing",
+  title: "Bearing under the pier",
+  link: "pier",
+  level: "allowable",
+  clause: "IBC 2021 1807.3.2.3, Table 1806.2",
+  fails: "The ground under the pier gives way and the column goes down.",
+  seen: "A roof that sags to one column, or a beam that has lifted off its neighbor.",
+  range:
+    "Concentric: the moment of an embedded pier goes into the soil beside it and is left to the embedment. The pier's weight counts in full, dry and without the soil it displaces; side resistance is not added. No bell. Settlement is not checked.",
+  applies: isPier,
+  inputs: (support, gather): BearingInputs => ({
+    ...readPier(support, gather),
+    bearing: groundValue(support, gather, support.ground?.fields.bearing, "bearing", (soil) => soil.verticalBearing),
+  }),
+  fixedBy: (support) => support.foundation?.fields.diameter ?? support.foundation?.fields.width ?? support.foundation,
+  evaluate: (inputs, demand, calc) => {
+    const A_b = areaOf(inputs, calc);
+    const W = weightOf(inputs, A_b, inputs.depth, calc);
+    const { factor: f_D, note } = deadFactor(demand);
+    calc.note(note);
+    calc.note(inputs.bearing.from);
+    return weigh(calc(pierPressure, { P: demand.base.P, f_D, W, A_b }), inputs.bearing.value, "pressure");
+  },
+  advise: (inputs, outcome, say) =>
+    `${say.show(inputs.size, "length")} ${inputs.shape === "round" ? "diameter" : "square"} bears ${say.show(outcome.demand, "pressure")}; ${say.show(outcome.capacity, "pressure")} allowed. Widen the pier.`,
+});

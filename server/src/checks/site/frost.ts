@@ -1,0 +1,77 @@
+/**
+ * Frost reaches under the foundation: water in the ground freezes into lenses and lifts it, a little each winter and not evenly.
+ *
+ * IBC 2021 1809.5: the underside is at or below the frost depth, or the footing is erected on solid rock. 1809.4: at least 12 in below undisturbed
+ * ground. Rock that is weathered or fractured holds water in its seams and does not count as solid.
+ */
+import { formula } from "../../formula/declare.js";
+import type { Support } from "../../project/model.js";
+import { format } from "../../units/format.js";
+import type { UnitSystem } from "../../units/kinds.js";
+import type { RuleDecl, RuleFinding } from "../contract.js";
+
+/** A depth given in other units may miss the limit by the rounding of its last digit, m. */
+const rounding = 1e-6;
+
+const depthSymbol = { kind: "distance", meaning: "depth of the underside below grade", field: "foundations.*.depth" } as const;
+
+export const neededDepth = formula({
+  id: "site.needed-depth",
+  text: "d_n = max(z_f, d_min)",
+  source: "IBC 2021 1809.4, 1809.5",
+  symbols: { d_n: { kind: "distance", meaning: "least depth of the underside" }, z_f: { kind: "distance", meaning: "frost depth", field: "site.frost depth" } },
+  constants: { d_min: "12 inch" },
+});
+
+export const missingDepth = formula({
+  id: "site.missing-depth",
+  text: "d_m = d_n - d",
+  source: "IBC 2021 1809.4, 1809.5",
+  symbols: { d_m: { kind: "distance", meaning: "depth that is missing" }, d_n: { kind: "distance", meaning: "least depth of the underside" }, d: depthSymbol },
+});
+
+type Judged = Pick<RuleFinding, "verdict" | "message" | "at">;
+
+function byDepth(support: Support, show: (value: number) => string, why: string): Judged {
+  const depth = support.foundation?.fields.depth;
+  const frost = support.site["frost depth"];
+  if (!frost) return { verdict: "unchecked", message: `${support.name}: the frost depth of the site is not given${why}. The building official has it.`, at: support };
+  if (!depth) return { verdict: "unchecked", message: `${support.name}: the depth of its underside is not given${why}.`, at: support.foundation ?? support };
+  const needed = neededDepth.value({ z_f: frost.value });
+  const isFrostMore = frost.value >= needed;
+  const reason = isFrostMore ? `the ground freezes to ${show(frost.value)}` : `${show(needed)} below undisturbed ground is the least (IBC 2021 1809.4)`;
+  return missingDepth.value({ d_n: needed, d: depth.value }) <= rounding
+    ? { verdict: "holds", message: `${support.name}: underside at ${show(depth.value)}; ${reason}${why}.`, at: depth }
+    : { verdict: "over", message: `${support.name}: underside at ${show(depth.value)}, ${show(needed)} needed: ${reason}${why}. Go deeper.`, at: depth };
+}
+
+function judgeSupport(support: Support, system: UnitSystem): Judged {
+  const show = (value: number): string => format(value, "distance", system);
+  const { name, foundation, ground } = support;
+  if (!foundation) return { verdict: "unchecked", message: `${name}: it has no foundation whose depth could be held against the frost.`, at: support };
+  const kind = ground?.fields.kind?.value;
+  if (!ground || kind === undefined) return { verdict: "unchecked", message: `${name}: whether its foundation stands on soil or rock is not said.`, at: foundation.fields.ground ?? foundation };
+  if (kind === "soil") return byDepth(support, show, "");
+  const { condition, drained } = ground.fields;
+  if (!condition) {
+    return {
+      verdict: "unchecked",
+      message: `${name}: only sound, drained rock takes the place of frost depth. State the condition of the rock (sound, weathered or fractured) and whether it is drained.`,
+      at: ground.fields.kind ?? ground,
+    };
+  }
+  if (condition.value !== "sound") return byDepth(support, show, `, and ${condition.value} rock does not take the place of depth`);
+  if (drained?.value === false) return byDepth(support, show, ", and rock on which water stands does not take the place of depth");
+  return { verdict: "holds", message: `${name}: frost is answered by sound rock, not by depth. The rock has to be clean, tight and drained; the engineer should see it.`, at: condition };
+}
+
+export const frost: RuleDecl = {
+  id: "site.frost",
+  title: "Frost and least depth",
+  link: "site",
+  clause: "IBC 2021 1809.4, 1809.5",
+  fails: "The ground under the foundation freezes and lifts it.",
+  seen: "Piers jacked up over the winters, unevenly, and a roof out of level.",
+  range: "By the depth of the underside, or by sound and drained rock. The exceptions for small free-standing structures, insulated foundations and the grip of frozen soil on the side of a pier are left out.",
+  judge: (structure) => structure.supports.map((support) => ({ support, ...judgeSupport(support, structure.project.units?.value ?? "US") })),
+};

@@ -1,0 +1,6 @@
+import type { RuleDecl } from "../contract.js";
+import { frost } from "./frost.js";
+import { loadPath } from "./load-path.js";
+import { oneGround } from "./one-ground.js";
+
+export const siteRules: readonly RuleDecl[] = [loadPath, oneGround, frost];
