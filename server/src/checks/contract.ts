@@ -3,7 +3,7 @@
  * range; then the formulas; then the pure function. The manual page, the hover and `explain` are made from the declaration.
  */
 import type { Demand, Level } from "../actions/demand.js";
-import type { Calc } from "../formula/types.js";
+import type { Calc, Formula } from "../formula/types.js";
 import type { Named, Sourced, Structure, Support } from "../project/model.js";
 import type { KindName } from "../units/kinds.js";
 
@@ -66,6 +66,8 @@ export interface CheckDecl<I extends object = any, L extends Level = any> {
   readonly seen: string;
   /** The method's range and what it leaves out. */
   readonly range: string;
+  /** The formulas it calculates with, in the order a reader meets them. */
+  readonly formulas?: readonly Formula<any, any>[];
   readonly applies: (support: Support) => boolean;
   /** Reads the numbers out of the support. `place` is the column's number in its line. */
   readonly inputs: (support: Support, gather: Gather, place: number) => I;
