@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { concreteUnitWeight, findBarGrade, findSteel, steelModulus } from "../../server/src/catalog/materials.js";
+import { concreteUnitWeight, findBarGrade, findSteel, steelModulus, steelShearModulus, waterUnitWeight } from "../../server/src/catalog/materials.js";
 import { compareBond, findRockBond, rockBonds } from "../../server/src/catalog/rock.js";
 
 const psi = 6894.757293168361;
@@ -9,6 +9,11 @@ describe("materials", () => {
   it("takes steel at 29,000 ksi, which is 200 GPa, and concrete at 150 pcf, which is 23.6 kN/m³", () => {
     expect(steelModulus.value / 1e9).toBeCloseTo(199.95, 2);
     expect(concreteUnitWeight.value / 1000).toBeCloseTo(23.56, 2);
+  });
+
+  it("takes steel in shear at 11,200 ksi, which is 77.2 GPa, and water at 62.4 pcf, which is 9.80 kN/m³", () => {
+    expect(steelShearModulus.value / 1e9).toBeCloseTo(77.2, 1);
+    expect(waterUnitWeight.value / 1000).toBeCloseTo(9.802, 3);
   });
 
   it.each([
@@ -30,14 +35,14 @@ describe("materials", () => {
   });
 
   it.each([
-    ["60", 60],
-    ["Gr 60", 60],
-    ["A615 Gr. 80", 80],
-    ["grade 80", 80],
-  ])("reads bar grade %s", (text, grade) => {
+    ["60", 60, 80],
+    ["Gr 60", 60, 80],
+    ["A615 Gr. 80", 80, 100],
+    ["grade 80", 80, 100],
+  ])("reads bar grade %s", (text, grade, fu) => {
     const found = findBarGrade(text);
     if ("problem" in found) throw new Error(found.problem);
-    expect(found.fy / ksi).toBeCloseTo(grade, 10);
+    expect([found.fy / ksi, found.fu / ksi]).toEqual([expect.closeTo(grade, 10), expect.closeTo(fu, 10)]);
   });
 
   it("refuses bars of grade 50", () => {
@@ -56,6 +61,22 @@ describe("usual bond of grout to rock, from memory of the PTI table", () => {
     const range = findRockBond(rock);
     if ("problem" in range) throw new Error(range.problem);
     expect(compareBond(range, bond * psi)).toBe(place);
+  });
+
+  it.each([
+    ["granite", 250, 450],
+    ["basalt", 250, 450],
+    ["dolomitic limestone", 200, 300],
+    ["soft limestone", 150, 200],
+    ["slate", 120, 200],
+    ["hard shale", 120, 200],
+    ["sandstone", 120, 250],
+    ["weathered sandstone", 100, 120],
+    ["soft shale", 30, 120],
+    ["chalk", 30, 155],
+    ["weathered marl", 25, 35],
+  ])("of %s is from %i to %i psi", (rock, low, high) => {
+    expect(findRockBond(rock)).toMatchObject({ low: expect.closeTo(low * psi, 3), high: expect.closeTo(high * psi, 3) });
   });
 
   it("says of every row that it is from memory and wants a test", () => {

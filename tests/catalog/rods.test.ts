@@ -31,9 +31,9 @@ describe("anchor rods", () => {
   it.each(tabulated)("%f in has its tabulated areas", (d, gross, tensile, hex, heavyHex, square, heavySquare) => {
     const rod = rodByDiameter(d * inch)!;
     const found = [rod.grossArea, rod.tensileArea, rod.headBearingArea.hex, rod.headBearingArea["heavy hex"], rod.headBearingArea.square, rod.headBearingArea["heavy square"]];
-    // One in the last printed digit: the table rounds halves either way.
+    // Half of the last printed digit, and one digit for a head area on the half, which the table rounds either way.
     for (const [i, published] of [gross, tensile, hex, heavyHex, square, heavySquare].entries()) {
-      expect(Math.abs(found[i] / inch ** 2 - published)).toBeLessThan(d >= 1.75 && i === 1 ? 0.006 : 0.001);
+      expect(Math.abs(found[i] / inch ** 2 - published)).toBeLessThan(i !== 1 ? 0.001 : d >= 1.75 ? 0.0051 : 0.00051);
     }
   });
 

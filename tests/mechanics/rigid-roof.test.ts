@@ -34,6 +34,26 @@ describe("closed forms", () => {
     }
   });
 
+  it.each<[string, Partial<RoofColumn>, number]>([
+    ["pinned", { Ix: 4e-5, Iy: 1e-5 }, 3],
+    ["fixed", { Ix: 4e-5, Iy: 1e-5, top: "fixed", area: 1e6 }, 12],
+  ])("columns with %s tops and unequal axes move by H h³/(k E ΣI) of the axis they bend about", (_, other, k) => {
+    const move = (Fx: number, Fy: number) => solved(four(5, 3, other), [load(0, 0, 3, Fx, Fy, 0)]).displacement;
+    expect(move(40e3, 0).x / ((40e3 * 27) / (k * 200e9 * 4 * 1e-5))).toBeCloseTo(1, 6);
+    expect(move(0, 40e3).y / ((40e3 * 27) / (k * 200e9 * 4 * 4e-5))).toBeCloseTo(1, 6);
+  });
+
+  it("a cantilever with a fixed top turns by H h²/(2EI) + M h/(EI) about each axis, and twists by M h/(GJ)", () => {
+    const one = [column(0, 0, { top: "fixed", Ix: 4e-5, Iy: 1e-5, GJ: 2e6 })];
+    const east = solved(one, [load(0, 1, 3.5, 10e3, 0, 0)]);
+    expect(east.rotation.y).toBeCloseTo((10e3 * 4.5 + 5e3 * 3) / (200e9 * 1e-5), 9);
+    expect(east.displacement.x).toBeCloseTo((10e3 * 9 + 5e3 * 4.5) / (200e9 * 1e-5), 9);
+    expect(east.rotation.z).toBeCloseTo((-10e3 * 3) / 2e6, 9);
+    const north = solved(one, [load(0, 0, 3.5, 0, 10e3, 0)]);
+    expect(north.rotation.x).toBeCloseTo(-(10e3 * 4.5 + 5e3 * 3) / (200e9 * 4e-5), 9);
+    expect(north.displacement.y).toBeCloseTo((10e3 * 9 + 5e3 * 4.5) / (200e9 * 4e-5), 9);
+  });
+
   it("a vertical load at the middle gives equal shares, and one over a column goes into that column", () => {
     for (const { base } of solved(four(5, 3), [load(0, 0, 3, 0, 0, -80e3)]).columns) expect(base.P).toBeCloseTo(20e3, 6);
     // On three columns the shares are statics alone, but for the push the tilt of a level roof does not cause.
@@ -122,6 +142,23 @@ describe("laws", () => {
         there.forEach(({ base }, i) => {
           const expected = { P: base.P, Vx: -base.Vx, Vy: base.Vy, Mx: base.Mx, My: -base.My, Mz: -base.Mz };
           for (const key of ["P", "Vx", "Vy", "Mx", "My", "Mz"] as const) expect(Math.abs(mirrored[i].base[key] - expected[key]) / size).toBeLessThan(1e-7);
+        });
+      }),
+    );
+  });
+
+  it("a structure turned by a quarter has its reactions turned", () => {
+    fc.assert(
+      fc.property(anyRoof, anyLoads, (columns, loads) => {
+        const there = solved(columns, loads).columns;
+        const turned = solved(
+          columns.map((c) => ({ ...c, x: -c.y, y: c.x, Ix: c.Iy, Iy: c.Ix })),
+          loads.map((l) => ({ ...l, x: -l.y, y: l.x, Fx: -l.Fy, Fy: l.Fx })),
+        ).columns;
+        const size = Math.max(1, ...there.flatMap(({ base }) => Object.values(base).map(Math.abs)));
+        there.forEach(({ base }, i) => {
+          const expected = { P: base.P, Vx: -base.Vy, Vy: base.Vx, Mx: -base.My, My: base.Mx, Mz: base.Mz };
+          for (const key of ["P", "Vx", "Vy", "Mx", "My", "Mz"] as const) expect(Math.abs(turned[i].base[key] - expected[key]) / size).toBeLessThan(1e-7);
         });
       }),
     );
