@@ -16,7 +16,7 @@ import { buildAll, ensureDependencies, root, runScript } from "./tasks.mjs";
 
 const flags = new Set(process.argv.slice(2));
 const samples = join(root, "samples");
-const preferredSample = "pavilion.rootfast";
+const preferredSample = "landing-shelter.rootfast";
 
 try {
   process.exitCode = await start();
@@ -28,7 +28,7 @@ try {
 async function start() {
   await ensureDependencies();
   await buildAll();
-  const notebooks = readdirSync(samples).filter((name) => name.endsWith(".rootfast")).sort();
+  const notebooks = readdirSync(samples).filter((name) => /\.rootfast(\.yaml)?$/.test(name)).sort();
   if (notebooks.length === 0) throw new Error("The samples folder holds no .rootfast file.");
   console.log("");
   // Its exit code tells of findings, which samples are meant to have.
