@@ -41,6 +41,12 @@ const newClient = (context: vscode.ExtensionContext): LanguageClient => {
   return new LanguageClient(languageId, "Rootfast", server, options);
 };
 
+/** The server answers null of a text it has not been given. */
+const known = <R>(reply: R | null): R => {
+  if (reply === null) throw new Error("the server has not read this notebook; open it in an editor first");
+  return reply;
+};
+
 /** Starts the server; the returned object can be used at once, its requests wait for the start. */
 export const startServer = (context: vscode.ExtensionContext): { readonly server: Server; readonly stop: () => Promise<void> } => {
   const client = newClient(context);
@@ -57,8 +63,9 @@ export const startServer = (context: vscode.ExtensionContext): { readonly server
   });
   return {
     server: {
-      derivation: (uri, subject) => ask<DerivationParams, DerivationReply>(derivationRequest, { uri: toWire.asUri(uri), subject }),
-      summary: (uri) => ask<SummaryParams, SummaryReply>(summaryRequest, { uri: toWire.asUri(uri) }),
+      derivation: async (uri, subject) =>
+        known(await ask<DerivationParams, DerivationReply | null>(derivationRequest, { uri: toWire.asUri(uri), subject })),
+      summary: async (uri) => known(await ask<SummaryParams, SummaryReply | null>(summaryRequest, { uri: toWire.asUri(uri) })),
       starter: (kind) => ask<StarterParams, StarterReply>(starterRequest, { kind }),
       onChecked: (listener) => {
         listeners.add(listener);
