@@ -146,6 +146,9 @@ export interface EmbedmentInputs extends PierBody {
   readonly plate: number;
 }
 
+/** A depth, m, that is none: forces next to nothing would only lose their digits further on. */
+const noDepth = 1e-6;
+
 /** Beyond this height, m, the force is a moment in all but name, and the moment form is used. */
 const highestForce = 1e4;
 
@@ -153,6 +156,7 @@ function depthWhenFree({ force: P_h, moment: M_h }: Lateral, p: number, b: numbe
   const c_1 = calc(linearTerm, { P_h, p, b });
   const c_0 = calc(constantTerm, { M_h, p, b });
   const d_0 = calc.routine(cubicRoot, { a: c_1, b: c_0 });
+  if (d_0 < noDepth) return d_0;
   const S_1 = calc(thirdPointPressure, { p, d_0 });
   const A = calc(lengthA, { P_h, S_1, b });
   const h = P_h > 0 ? calc(leverArm, { M_h, P_h }) : Number.POSITIVE_INFINITY;
@@ -164,6 +168,7 @@ function depthWhenFree({ force: P_h, moment: M_h }: Lateral, p: number, b: numbe
 function depthWhenRestrained(M_g: number, p: number, b: number, calc: Calc): number {
   calc.note("A rigid slab holds the pier at grade. It has to take a reaction larger than the lateral force; the slab itself is not checked.");
   const d_0 = calc(restrainedRoot, { M_g, p, b });
+  if (d_0 < noDepth) return d_0;
   const S_3 = calc(toePressure, { p, d_0 });
   return calc(restrainedDepth, { M_g, S_3, b });
 }
