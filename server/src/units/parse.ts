@@ -66,6 +66,9 @@ export function readQuantity(source: string, kind: KindName): Reading {
   return { ok: true, value, unit: fitted.unit };
 }
 
+/** Reads a number without a unit, with the same care as a quantity. */
+export const readNumber = (text: string): Reading => readQuantity(text, "number");
+
 const misread = (code: string, message: string, at: number, length: number, fixes: readonly Fix[] = []): Misread => ({
   ok: false,
   code,

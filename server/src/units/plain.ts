@@ -1,7 +1,6 @@
-import { readQuantity, type Misread, type Reading } from "./parse.js";
+import type { Misread } from "./parse.js";
 
-/** Reads a number without a unit, with the same care as a quantity. */
-export const readNumber = (text: string): Reading => readQuantity(text, "number");
+export { readNumber } from "./parse.js";
 
 /** Reads `yes`, `no`, `true` or `false` in any case. */
 export function readYesNo(text: string): { readonly ok: true; readonly value: boolean } | Misread {
