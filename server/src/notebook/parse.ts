@@ -82,13 +82,20 @@ const detached = (text: string): string => ` ${text}`.slice(1);
 
 function parseBlock(text: string, piece: Piece): ParsedBlock {
   const block: Block = { key: piece.key, text: detached(text.slice(piece.start, piece.end)), offset: piece.start };
-  const { documents, errors } = readDocuments(block.text);
+  const { documents, errors: stray } = readDocuments(block.text);
   const broken: ParsedBlock = { block, entries: [], problems: [], expanded: 0, local: false };
-  if (errors.length > 0 || documents.length !== 1 || documents[0].errors.length > 0) return broken;
+  if (stray.length > 0 || documents.length !== 1 || !documents[0].errors.every(staysInside)) return broken;
   const { root, problems, expanded, crosses } = walk(documents[0], block, piece.kind === "entry" ? 1 : 0);
   if (crosses || root.type !== "map" || root.entries.length !== 1) return broken;
-  return { block, entries: root.entries, problems, expanded, local: true };
+  return { block, entries: root.entries, problems: withErrors(problems, documents[0].errors, block), expanded, local: true };
 }
+
+/**
+ * Errors the parser makes of a line without a colon, the usual state while a key is typed: it goes on with the next line that
+ * is indented less, so the blocks after it are read as if nothing were wrong.
+ */
+const staysInside = (error: YAMLError): boolean =>
+  error.code === "MULTILINE_IMPLICIT_KEY" || (error.code === "MISSING_CHAR" && error.message.startsWith("Implicit map keys need"));
 
 /** The end of a stretch in another block, seen from `block`. */
 const reach = (block: Block, span: Span): number => absolute(span).end - block.offset;
@@ -175,8 +182,8 @@ function readGuarded(text: string): ReturnType<typeof readDocuments> | { readonl
 
 /** Our own findings first: an error the parser makes of the same slip is not told a second time. */
 function withErrors(own: readonly Problem[], errors: readonly YAMLError[], block: Block): Problem[] {
-  const hashes = own.filter((problem) => problem.code === "yaml.flow-hash" || problem.code === "yaml.hash-callout");
-  const told = oncePerLine(errors.slice(0, mostProblems).map((error) => explain(error, block)));
+  const hashes = own.filter((problem) => problem.code === "yaml.flow-hash");
+  const told = oncePerLine(errors.map((error) => explain(error, block)));
   const fresh = told.filter((problem) => !hashes.some((hash) => hash.span.start <= problem.span.start && problem.span.start <= follows(block.text, hash.span.start)) && !sameLine(own, problem));
   return [...own, ...fresh];
 }

@@ -94,20 +94,21 @@ export function listComma(state: Walk, items: readonly unknown[], first: number)
 
 const swallowed = /[ \t]#(?:[^\r\n]*?)[\]}][^\r\n]*/y;
 
-/** A `#` that swallows the closing brace on its line: `{bars: 8 #6, base: A}`. */
-export function flowHash(state: Walk, value: unknown, collection: YAMLMap | YAMLSeq): void {
-  if (!isScalar(value) || value.source === "") return;
+/** A `#` that swallows the closing brace on its line: `{bars: 8 #6, base: A}`. Says whether there is one. */
+export function flowHash(state: Walk, value: unknown, collection: YAMLMap | YAMLSeq): boolean {
+  if (!isScalar(value) || value.source === "") return false;
   const { text } = state.block;
   const [start, end] = rangeOf(value);
-  if (closes(text, rangeOf(collection)[1])) return;
+  if (closes(text, rangeOf(collection)[1])) return false;
   swallowed.lastIndex = end;
   const found = swallowed.exec(text);
-  if (!found || value.type !== "PLAIN") return;
+  if (!found || value.type !== "PLAIN") return false;
   const comment = span(state, end + 1, end + found[0].trimEnd().length);
   const stop = end + found[0].search(/[,\]}]/u);
   const whole = text.slice(start, stop).trimEnd();
   const message = "The # begins a comment and swallows the closing brace; quote the value, or write the closing brace before the comment.";
   report(state, "yaml.flow-hash", message, comment, [fix(`Write ${quoted(whole)}`, span(state, start, start + whole.length), quoted(whole))]);
+  return true;
 }
 
 const closes = (text: string, end: number): boolean => text[end - 1] === "}" || text[end - 1] === "]";

@@ -125,8 +125,8 @@ function walkMap(state: Walk, node: YAMLMap, level: number): MapNode {
       continue;
     }
     const value = walkNode(state, pair.value, level, colon);
-    if (flow) flowHash(state, pair.value, node);
-    hashCallout(state, value, isScalar(pair.value) && pair.value.source !== "" ? range(pair.value)[1] : value.type === "null" ? colon : -1);
+    const swallowed = flow && flowHash(state, pair.value, node);
+    if (!swallowed) hashCallout(state, value, isScalar(pair.value) && pair.value.source !== "" ? range(pair.value)[1] : value.type === "null" ? colon : -1);
     const before = seen.get(key.text);
     if (before) {
       const message = `"${key.text}" is written twice here; keep one of them.`;
@@ -189,8 +189,8 @@ function walkSeq(state: Walk, node: YAMLSeq, level: number): Node {
     const joined = node.flow === true ? listComma(state, written, i) : i;
     const [start, end] = range(item);
     const value = walkNode(state, item, level, start);
-    if (node.flow) flowHash(state, item, node);
-    hashCallout(state, value, isScalar(item) ? (value.type === "null" ? start : end) : -1);
+    const swallowed = node.flow === true && flowHash(state, item, node);
+    if (!swallowed) hashCallout(state, value, isScalar(item) ? (value.type === "null" ? start : end) : -1);
     items.push(value);
     i = joined;
   }
