@@ -12,7 +12,7 @@ export type Level = "strength" | "allowable" | "service";
 /** The edge of the roof the wind comes from. */
 export type Edge = "north" | "east" | "south" | "west";
 
-export type LoadType = "D" | "Lr" | "S" | "R" | "W" | "E";
+export type LoadType = "D" | "L" | "Lr" | "S" | "R" | "W" | "E";
 
 /** One load on the structure, before any factor. */
 export interface LoadCase {

@@ -1,0 +1,96 @@
+/** Reads what the roof's loads need out of the structure, as plain numbers; or names everything that is missing. */
+import type { Column, Roof, Sourced, Structure, Support } from "../project/model.js";
+import { isByHand } from "./by-hand.js";
+import type { NoActions } from "./demand.js";
+import type { RoofPlane } from "./roof-plane.js";
+import type { RoofPost } from "./way-down.js";
+import type { RoofShape } from "./wind/free-roof-tables.js";
+import type { FlowBelow } from "./wind/monoslope.js";
+import type { WindSite } from "./wind/velocity-pressure.js";
+
+/** The parts of a structure that loads depend on. Bases and ground are not among them. */
+export interface LoadedStructure extends Pick<Structure, "codes" | "site" | "roof"> {
+  readonly supports: readonly Pick<Support, "name" | "path" | "places" | "column" | "foundation">[];
+}
+
+/** A column under the roof, with where it belongs. */
+export interface PlacedPost extends RoofPost {
+  /** Path of its support. */
+  readonly support: string;
+}
+
+/** Plain data: equal data give equal loads. SI. */
+export interface RoofInputs {
+  readonly plane: RoofPlane;
+  readonly shape: RoofShape;
+  readonly flow: FlowBelow;
+  readonly edgeDepth: number;
+  readonly dead: number;
+  readonly site: WindSite;
+  readonly posts: readonly PlacedPost[];
+}
+
+const listed = (words: readonly string[]): string => (words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`);
+
+/** Collects the names of what is absent. */
+class Wanted {
+  readonly missing: string[] = [];
+
+  need<T>(value: Sourced<T> | undefined, what: string): T {
+    if (value?.value === undefined || (typeof value.value === "number" && !Number.isFinite(value.value))) this.missing.push(what);
+    return value?.value as T;
+  }
+}
+
+const hasPlace = (column: Column): boolean => Boolean(column.at ?? (column["line of"] && column.from && column.to));
+
+/** Columns that carry the roof: those without reactions of their own. */
+export const roofSupports = (structure: LoadedStructure) => structure.supports.filter(({ column }) => column !== undefined && !isByHand(column.fields));
+
+function readPosts(structure: LoadedStructure, wanted: Wanted): readonly PlacedPost[] {
+  return roofSupports(structure).flatMap(({ name, path, places, column }) => {
+    const fields = column?.fields as Column;
+    if (!hasPlace(fields)) wanted.missing.push(`the place of column ${name} (at, or line of with from and to)`);
+    const section = wanted.need(fields.section, `the section of column ${name}`);
+    const height = wanted.need(fields.height, `the height of column ${name}`);
+    const top = wanted.need(fields["top of column"], `how column ${name} meets the roof (top of column)`);
+    return places.map(({ x, y }) => ({ support: path, x, y, section, height, top }));
+  });
+}
+
+/** The inputs of the roof's loads, or what stands in the way. Only called where a roof is described. */
+export function roofInputs(structure: LoadedStructure, roof: Roof): RoofInputs | NoActions {
+  const wanted = new Wanted();
+  const { site, codes } = structure;
+  const wind: WindSite = {
+    standard: wanted.need(codes.loads, "the load standard (codes, loads)"),
+    V: wanted.need(site["wind speed"], "the wind speed of the site"),
+    exposure: wanted.need(site.exposure, "the exposure of the site"),
+    K_zt: wanted.need(site["topographic factor"], "the topographic factor of the site"),
+    groundElevation: wanted.need(site["ground elevation"], "the ground elevation of the site"),
+  };
+  const plane: RoofPlane = {
+    slope: wanted.need(roof.slope, "the slope of the roof"),
+    length: wanted.need(roof.length, "the length of the roof"),
+    width: wanted.need(roof.width, "the width of the roof"),
+    lowEdge: wanted.need(roof["low edge"], "the low edge of the roof"),
+    meanHeight: wanted.need(roof["mean height"], "the mean height of the roof"),
+  };
+  const inputs: RoofInputs = {
+    plane,
+    shape: wanted.need(roof.shape, "the shape of the roof"),
+    flow: wanted.need(roof["flow below"], "the flow below the roof (clear, obstructed or either)"),
+    edgeDepth: wanted.need(roof["edge depth"], "the edge depth of the roof"),
+    dead: wanted.need(roof.dead, "the dead load of the roof"),
+    site: wind,
+    posts: readPosts(structure, wanted),
+  };
+  if (wanted.missing.length > 0) return { unknown: `the loads need ${listed(wanted.missing)}` };
+  if (roof["rigid in plane"]?.value === false) {
+    return {
+      unknown:
+        "the roof is stated as not rigid in its plane, and sharing by tributary width is not done yet. State each column's reactions, or rigid in plane: yes where a fastened deck or bracing makes it so",
+    };
+  }
+  return inputs;
+}

@@ -1,0 +1,108 @@
+/**
+ * The way down: pressures on strips of the roof become forces on the roof plane, and the rigid roof shares them among the columns.
+ * A pressure acts normal to the slope, so that each strip also pushes sideways: a downward pressure toward the high edge, an upward
+ * one toward the low edge.
+ */
+import type { ColumnSection } from "../catalog/sections.js";
+import { formula } from "../formula/declare.js";
+import type { Calc } from "../formula/types.js";
+import type { Forces } from "../mechanics/forces.js";
+import { hssColumn } from "../mechanics/hss-column.js";
+import { rigidRoof, type RoofColumn, type RoofLoad } from "../mechanics/rigid-roof.js";
+import type { NoActions } from "./demand.js";
+import { elevationAt, inward, middleOf, type RoofPlane } from "./roof-plane.js";
+import type { Patch } from "./wind/monoslope.js";
+
+const stripForce = formula({
+  id: "actions.strip.vertical",
+  text: "F_v = p * (x_2 - x_1) * (y_2 - y_1)",
+  source: "statics: normal pressure on the sloped area, its vertical part is pressure times plan area",
+  symbols: {
+    F_v: { kind: "force", meaning: "vertical force of the strip, positive down" },
+    p: { kind: "pressure", meaning: "net pressure normal to the roof, positive down" },
+    x_1: { kind: "distance", meaning: "west edge of the strip" },
+    x_2: { kind: "distance", meaning: "east edge of the strip" },
+    y_1: { kind: "distance", meaning: "south edge of the strip" },
+    y_2: { kind: "distance", meaning: "north edge of the strip" },
+  },
+});
+
+const stripPush = formula({
+  id: "actions.strip.horizontal",
+  text: "F_h = u * s * F_v",
+  source: "statics: normal pressure on the sloped area, its horizontal part is the vertical one times the slope",
+  symbols: {
+    F_h: { kind: "force", meaning: "horizontal force of the strip along a plan axis" },
+    u: { kind: "ratio", meaning: "direction the roof rises in along that axis", field: "roof.low edge" },
+    s: { kind: "slope", meaning: "roof slope, rise over run", field: "roof.slope" },
+    F_v: { kind: "force", meaning: "vertical force of the strip, positive down" },
+  },
+});
+
+const stripMiddle = formula({
+  id: "actions.strip.middle",
+  text: "c = (a + b) / 2",
+  source: "geometry",
+  symbols: {
+    c: { kind: "distance", meaning: "middle of the strip" },
+    a: { kind: "distance", meaning: "one edge of the strip" },
+    b: { kind: "distance", meaning: "the other edge of the strip" },
+  },
+});
+
+const baseElevation = formula({
+  id: "actions.column.base-elevation",
+  text: "z_b = z_t - H",
+  source: "geometry: the column top is in the roof plane",
+  symbols: {
+    z_b: { kind: "distance", meaning: "elevation of the column base above grade" },
+    z_t: { kind: "distance", meaning: "elevation of the roof plane over the column" },
+    H: { kind: "distance", meaning: "column height", field: "columns.*.height" },
+  },
+});
+
+/** Forces of strips on the roof, N. */
+export function stripLoads(roof: RoofPlane, patches: readonly Patch[], calc: Calc): readonly RoofLoad[] {
+  const center = middleOf(roof, calc);
+  const rise = inward[roof.lowEdge];
+  return patches.map((patch) => {
+    const F_v = calc(stripForce, { p: patch.pressure, x_1: patch.x1, x_2: patch.x2, y_1: patch.y1, y_2: patch.y2 });
+    const x = calc(stripMiddle, { a: patch.x1, b: patch.x2 });
+    const y = calc(stripMiddle, { a: patch.y1, b: patch.y2 });
+    const push = (u: number): number => (u === 0 ? 0 : calc(stripPush, { u, s: roof.slope, F_v }));
+    return { x, y, z: elevationAt(roof, x, y, center, calc), Fx: push(rise.x), Fy: push(rise.y), Fz: -F_v };
+  });
+}
+
+/** A column that carries the roof. Lengths m. */
+export interface RoofPost {
+  readonly x: number;
+  readonly y: number;
+  readonly height: number;
+  readonly section: ColumnSection;
+  readonly top: "pinned" | "fixed";
+}
+
+/** The columns in space, each with its top in the roof plane. */
+export function columnsUnder(roof: RoofPlane, posts: readonly RoofPost[], calc: Calc): readonly RoofColumn[] {
+  const center = middleOf(roof, calc);
+  return posts.map(({ x, y, height, section, top }) => {
+    const z_t = elevationAt(roof, x, y, center, calc);
+    return hssColumn({ section, x, y, height, top, base: calc(baseElevation, { z_t, H: height }) });
+  });
+}
+
+/** Forces at both ends of a column under one load case. */
+export interface Reaction {
+  readonly top: Forces;
+  readonly base: Forces;
+}
+
+const plainForces = ({ P, Vx, Vy, Mx, My }: Forces): Forces => ({ P, Vx, Vy, Mx, My });
+
+/** Shares loads on the roof among its columns, in their order; or says in which way the roof can move freely. */
+export function carryDown(columns: readonly RoofColumn[], loads: readonly RoofLoad[], calc: Calc): readonly Reaction[] | NoActions {
+  const shared = calc.routine(rigidRoof, { columns, loads });
+  if ("mechanism" in shared) return { unknown: shared.mechanism };
+  return shared.columns.map(({ top, base }) => ({ top: plainForces(top), base: plainForces(base) }));
+}

@@ -1,0 +1,103 @@
+/**
+ * Net pressure coefficients of free roofs, main wind force resisting system, as data. A shape or an edition more is a row more:
+ * pitched and troughed roofs give the same rows for both senses of the wind along the slope.
+ */
+import type { LoadStandard } from "./velocity-pressure.js";
+
+export type RoofShape = "monoslope";
+export type Flow = "clear" | "obstructed";
+export type PressureCase = "A" | "B";
+
+/** Windward and leeward half, in clear flow and then in obstructed flow. */
+export type Halves = readonly [clearWindward: number, clearLeeward: number, obstructedWindward: number, obstructedLeeward: number];
+
+export interface AngleRow extends Readonly<Record<PressureCase, Halves>> {
+  /** Roof angle, degrees. */
+  readonly angle: number;
+}
+
+/** Wind along the slope: one coefficient for each half of the roof. */
+export interface SlopeTable {
+  readonly standard: LoadStandard;
+  readonly shape: RoofShape;
+  readonly figure: string;
+  readonly source: string;
+  readonly onto: Readonly<Record<"high edge" | "low edge", readonly AngleRow[]>>;
+}
+
+export interface BandRow extends Readonly<Record<PressureCase, readonly [clear: number, obstructed: number]>> {
+  /** The band ends at this many mean roof heights from the windward edge. */
+  readonly to: number;
+}
+
+/** Wind across the slope: coefficients by distance from the windward edge. */
+export interface BandTable {
+  readonly standard: LoadStandard;
+  readonly figure: string;
+  readonly source: string;
+  readonly bands: readonly BandRow[];
+}
+
+/** Range of mean roof height over the roof's plan length along the wind. */
+export const heightRange = { least: 0.25, most: 1 } as const;
+/** The same for a nearly flat roof, where the coefficients by distance also serve wind along the slope. */
+export const flatHeightRange = { least: 0.05, most: 1 } as const;
+/** Below this angle, degrees, a roof counts as nearly flat. */
+export const nearlyFlat = 5;
+/** Rows are interpolated from this angle on, degrees; below it the row of 0 degrees stands as it is. */
+export const interpolatedFrom = 7.5;
+/** Largest roof angle of the figures, degrees. */
+export const steepest = 45;
+
+const level: AngleRow = { angle: 0, A: [1.2, 0.3, -0.5, -1.2], B: [-1.1, -0.1, -1.1, -0.6] };
+
+const monoslope: SlopeTable = {
+  standard: "ASCE 7-22",
+  shape: "monoslope",
+  figure: "ASCE 7-22 Figure 27.3-4",
+  source:
+    "ASCE 7-22 Figure 27.3-4, read against the same figure in BNBC 2020 (Figure 6.2.18), which follows ASCE 7-05; that gamma = 0 is wind onto the high edge follows from its upward values",
+  onto: {
+    // gamma = 0
+    "high edge": [
+      level,
+      { angle: 7.5, A: [-0.6, -1.0, -1.0, -1.5], B: [-1.4, 0.0, -1.7, -0.8] },
+      { angle: 15, A: [-0.9, -1.3, -1.1, -1.5], B: [-1.9, 0.0, -2.1, -0.6] },
+      { angle: 22.5, A: [-1.5, -1.6, -1.5, -1.7], B: [-2.4, -0.3, -2.3, -0.9] },
+      { angle: 30, A: [-1.8, -1.8, -1.5, -1.8], B: [-2.5, -0.5, -2.3, -1.1] },
+      { angle: 37.5, A: [-1.8, -1.8, -1.5, -1.8], B: [-2.4, -0.6, -2.2, -1.1] },
+      { angle: 45, A: [-1.6, -1.8, -1.3, -1.8], B: [-2.3, -0.7, -1.9, -1.2] },
+    ],
+    // gamma = 180
+    "low edge": [
+      level,
+      { angle: 7.5, A: [0.9, 1.5, -0.2, -1.2], B: [1.6, 0.3, 0.8, -0.3] },
+      { angle: 15, A: [1.3, 1.6, 0.4, -1.1], B: [1.8, 0.6, 1.2, -0.3] },
+      { angle: 22.5, A: [1.7, 1.8, 0.5, -1.0], B: [2.2, 0.7, 1.3, 0.0] },
+      { angle: 30, A: [2.1, 2.1, 0.6, -1.0], B: [2.6, 1.0, 1.6, 0.1] },
+      { angle: 37.5, A: [2.1, 2.2, 0.7, -0.9], B: [2.7, 1.1, 1.9, 0.3] },
+      { angle: 45, A: [2.2, 2.5, 0.8, -0.9], B: [2.6, 1.4, 2.1, 0.4] },
+    ],
+  },
+};
+
+const acrossSlope: BandTable = {
+  standard: "ASCE 7-22",
+  figure: "ASCE 7-22 Figure 27.3-7",
+  source: "ASCE 7-22 Figure 27.3-7, read against the same figure in BNBC 2020, which follows ASCE 7-05",
+  bands: [
+    { to: 1, A: [-0.8, -1.2], B: [0.8, 0.5] },
+    { to: 2, A: [-0.6, -0.9], B: [0.5, 0.5] },
+    { to: Number.POSITIVE_INFINITY, A: [-0.3, -0.6], B: [0.3, 0.3] },
+  ],
+};
+
+const slopeTables: readonly SlopeTable[] = [monoslope];
+const bandTables: readonly BandTable[] = [acrossSlope];
+
+/** The table for wind along the slope; every pair of standard and shape the types allow has one. */
+export const slopeTable = (standard: LoadStandard, shape: RoofShape): SlopeTable =>
+  slopeTables.find((table) => table.standard === standard && table.shape === shape) ?? monoslope;
+
+/** The table for wind across the slope. */
+export const bandTable = (standard: LoadStandard): BandTable => bandTables.find((table) => table.standard === standard) ?? acrossSlope;
