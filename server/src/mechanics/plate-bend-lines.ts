@@ -1,7 +1,7 @@
 /**
  * Bending of a base plate by rods that pull beside a square tube. The tension of a rod spreads at 45° toward the line the plate bends
- * on, so the width that bends with one rod is at most twice its distance from that line, and less where the plate ends or the next rod
- * takes its share. A rod off a side of the tube bends the plate on a line along that side; a rod off a corner bends it on the
+ * on, so the width that bends with one rod is at most twice its distance from that line, and less where the plate ends or the steel works
+ * with the next rod. A rod off a side of the tube bends the plate on a line along that side; a rod off a corner bends it on the
  * diagonal line across that corner.
  */
 import type { Routine } from "../formula/types.js";
@@ -45,15 +45,18 @@ function sideLine(args: BendLineArgs, i: number, axis: "x" | "y"): BendLine {
   return { rod: i + 1, line: "side", tension: args.tensions[i], distance, width: up + down };
 }
 
-function cornerLine(args: BendLineArgs, i: number): BendLine {
+/** The diagonal line across a corner, or undefined where it does not meet both sides of that corner's quarter of the plate. */
+function cornerLine(args: BendLineArgs, i: number): BendLine | undefined {
   // By symmetry the corner is looked at as the northeast one.
   const x = Math.abs(args.rods[i].x);
   const y = Math.abs(args.rods[i].y);
   const distance = (x + y - 2 * args.half) / Math.SQRT2;
   const foot = { x: args.half + (x - y) / 2, y: args.half + (y - x) / 2 };
-  const toEastEdge = (args.width / 2 - foot.x) * Math.SQRT2;
-  const toNorthEdge = (args.length / 2 - foot.y) * Math.SQRT2;
-  return { rod: i + 1, line: "corner", tension: args.tensions[i], distance, width: reachAlong(distance, toEastEdge, []) + reachAlong(distance, toNorthEdge, []) };
+  if (foot.x <= 0 || foot.y <= 0) return undefined;
+  // Past the middle of the plate the steel works with the rods of the next corner. The plate's edges never cut the 45° spread of a rod
+  // that stands within them.
+  const width = Math.min(distance, foot.y * Math.SQRT2) + Math.min(distance, foot.x * Math.SQRT2);
+  return { rod: i + 1, line: "corner", tension: args.tensions[i], distance, width };
 }
 
 const momentOf = ({ tension, distance, width }: BendLine): number => (width > 0 ? (tension * distance) / width : 0);
@@ -66,7 +69,8 @@ export function worstBendLine(args: BendLineArgs): BendLine | undefined {
     const outX = Math.abs(args.rods[i].x) - args.half > same;
     const outY = Math.abs(args.rods[i].y) - args.half > same;
     if (!outX && !outY) continue;
-    const line = outX && outY ? cornerLine(args, i) : sideLine(args, i, outX ? "x" : "y");
+    const farAxis = Math.abs(args.rods[i].x) >= Math.abs(args.rods[i].y) ? "x" : "y";
+    const line = (outX && outY ? cornerLine(args, i) : undefined) ?? sideLine(args, i, farAxis);
     if (!worst || momentOf(line) > momentOf(worst)) worst = line;
   }
   return worst;
@@ -76,7 +80,7 @@ export function worstBendLine(args: BendLineArgs): BendLine | undefined {
 export const bendLine: Routine<BendLineArgs, BendLine | undefined> = {
   id: "mechanics.plate-bend-line",
   title: "Line the plate bends on under the rod that strains it most",
-  method: "tension spread at 45° to a line along the tube's side, or to the diagonal line across its corner; clipped by the plate's edges and half way to the next rod",
+  method: "tension spread at 45° to a line along the tube's side, or to the diagonal line across its corner; clipped by the plate's edges, its middle lines and half way to the next rod",
   source: "common practice, no single source; bend lines at 0.95 of the tube's side as in AISC Design Guide 1, 3rd ed.",
   run: worstBendLine,
   show: (args, found) => ({

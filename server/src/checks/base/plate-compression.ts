@@ -1,0 +1,129 @@
+/**
+ * The plate bends where it reaches past the column and the concrete presses up on it. Seen as a plate dished round the column.
+ *
+ * AISC Design Guide 1, 3rd ed., section 4.3: the plate is a cantilever beyond a square of 0.95 of the tube's side, both ways. The
+ * pressure on the whole strip is the largest bearing stress of the combination, which is exact without moment and on the safe side
+ * with one.
+ */
+import { findSteel } from "../../catalog/materials.js";
+import { isMissing } from "../../catalog/lookup.js";
+import { formula } from "../../formula/declare.js";
+import type { Support } from "../../project/model.js";
+import { check, unchecked, weigh, type Gather } from "../contract.js";
+import { distribute, isUnstable, tipsOver } from "./distribution.js";
+import { readBase, type BaseInputs } from "./geometry.js";
+
+export interface PlateInputs extends BaseInputs {
+  /** Side of the tube, m. */
+  readonly b_c: number;
+  /** Plate thickness, m. */
+  readonly t_p: number;
+  readonly F_y: number;
+}
+
+const yieldStrength = { kind: "steelStress", meaning: "yield strength of the plate", field: "bases.*.plate.grade" } as const;
+const momentPerWidth = { kind: "momentPerLength", meaning: "moment in the plate per width" } as const;
+
+export const cantilever = formula({
+  id: "base.cantilever",
+  text: "l = max(B - 0.95 * b_c, N - 0.95 * b_c) / 2",
+  source: "AISC Companion to the Manual, 16th ed., Example K.9: m and n with 0.95 of the side of a square HSS",
+  symbols: {
+    l: { kind: "length", meaning: "overhang of the plate past the bend line" },
+    B: { kind: "length", meaning: "plate along x", field: "bases.*.plate.width" },
+    N: { kind: "length", meaning: "plate along y", field: "bases.*.plate.length" },
+    b_c: { kind: "length", meaning: "side of the column", field: "columns.*.section" },
+  },
+});
+
+export const evenPressure = formula({
+  id: "base.even-pressure",
+  text: "f_p = max(0, P) / (B * N)",
+  source: "AISC Design Guide 1, 3rd ed., 4.3.1",
+  symbols: {
+    f_p: { kind: "stress", meaning: "bearing stress" },
+    P: { kind: "force", meaning: "axial force, compression positive" },
+    B: { kind: "length", meaning: "plate along x", field: "bases.*.plate.width" },
+    N: { kind: "length", meaning: "plate along y", field: "bases.*.plate.length" },
+  },
+});
+
+export const cantileverMoment = formula({
+  id: "base.cantilever-moment",
+  text: "m_u = f_p * l^2 / 2",
+  source: "AISC Design Guide 1, 3rd ed., 4.3.1",
+  symbols: {
+    m_u: momentPerWidth,
+    f_p: { kind: "stress", meaning: "bearing stress" },
+    l: { kind: "length", meaning: "overhang of the plate past the bend line" },
+  },
+});
+
+export const plateStrength = formula({
+  id: "base.plate-strength",
+  text: "m_d = phi_b * F_y * t_p^2 / 4",
+  source: "AISC 360-22 F11.1, phi_b = 0.90; AISC Design Guide 1, 3rd ed., 4.3.1",
+  symbols: {
+    m_d: { kind: "momentPerLength", meaning: "design moment of the plate per width" },
+    F_y: yieldStrength,
+    t_p: { kind: "length", meaning: "plate thickness", field: "bases.*.plate.thickness" },
+  },
+  constants: { phi_b: "0.90" },
+});
+
+export const thicknessNeeded = formula({
+  id: "base.thickness-needed",
+  text: "t_min = sqrt(4 * m_u / (phi_b * F_y))",
+  source: "AISC Design Guide 1, 3rd ed., 4.3.1",
+  symbols: { t_min: { kind: "length", meaning: "plate thickness needed" }, m_u: momentPerWidth, F_y: yieldStrength },
+  constants: { phi_b: "0.90" },
+});
+
+/** Reads the plate with the tube it is welded to. */
+export function readPlate(support: Support, gather: Gather, place: number): PlateInputs {
+  const base = readBase(support, gather, place);
+  const plate = support.base?.fields.plate?.value;
+  const section = gather.needs(support.column?.fields.section, "column section");
+  const grade = gather.needs(plate?.grade, "grade of the base plate");
+  const steel = grade === undefined ? undefined : findSteel(grade);
+  if (steel && isMissing(steel)) gather.block(`${steel.problem}: the plate's yield strength is missing`);
+  return {
+    ...base,
+    b_c: section?.width ?? Number.NaN,
+    t_p: gather.need(plate?.thickness, "thickness of the base plate"),
+    F_y: steel && !isMissing(steel) ? steel.fy : Number.NaN,
+  };
+}
+
+export const plateCompression = check({
+  id: "base.plate-compression",
+  title: "Bending of the base plate on the bearing side",
+  link: "base",
+  level: "strength",
+  clause: "AISC Design Guide 1, 3rd ed., 4.3; AISC 360-22 F11.1",
+  fails: "The plate bends up round the column under the bearing pressure.",
+  seen: "A thin plate dished round the column, its corners off the grout.",
+  range: "Square tubes in the middle of the plate, bend lines at 0.95 of the side. The largest bearing stress is taken over the whole overhang. Stiffened plates and plates on leveling nuts without grout are not in it.",
+  applies: (support) => support.base !== undefined && support.column !== undefined,
+  inputs: readPlate,
+  fixedBy: (support) => support.base?.fields.plate?.value.thickness ?? support.base,
+  evaluate: (inputs, demand, calc) => {
+    const { B, N, F_y, t_p } = inputs;
+    const m_d = calc(plateStrength, { F_y, t_p });
+    const l = calc(cantilever, { B, N, b_c: inputs.b_c });
+    if (l <= 0) return unchecked("the plate does not reach past the column; take a larger plate");
+    const { P, Mx, My } = demand.base;
+    let f_p: number;
+    if (Mx === 0 && My === 0) f_p = calc(evenPressure, { P, B, N });
+    else {
+      const contact = distribute(inputs, demand, calc);
+      if (isUnstable(contact)) return unchecked(tipsOver(contact));
+      f_p = contact.maxBearing;
+    }
+    const m_u = calc(cantileverMoment, { f_p, l });
+    calc(thicknessNeeded, { m_u, F_y });
+    return weigh(m_u, m_d, "momentPerLength");
+  },
+  advise: (inputs, outcome, say) =>
+    `Plate ${say.show(inputs.t_p, "length")}; ${say.show(thicknessNeeded.value({ m_u: outcome.demand, F_y: inputs.F_y }), "length")} needed on the bearing side. Take a thicker plate.`,
+});
