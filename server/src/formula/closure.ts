@@ -31,7 +31,7 @@ export function compile(tree: Tree, constants: Values, watch?: Watch): Closure {
     case "binary":
       return compileBinary(tree.op, tree.left, tree.right, constants, toClosure);
     case "call":
-      return compileCall(tree.name, tree.args.map(toClosure));
+      return compileCall(tree.name, tree.args.map(toClosure), tree.args[0].type === "symbol" ? tree.args[0].name : undefined);
     case "choice": {
       const when = compileCondition(tree.when, toClosure);
       const yes = toClosure(tree.yes);
@@ -94,15 +94,30 @@ function compileBinary(op: BinaryOp, left: Tree, right: Tree, constants: Values,
   }
 }
 
+/** The exponents of structural formulas, without the slow general power. */
 function compilePower(base: Closure, name: string | undefined, exponent: number): Closure {
-  if (exponent === 2 && name !== undefined) return (v) => v[name] * v[name];
-  if (exponent === 2)
-    return (v) => {
-      const x = base(v);
-      return x * x;
-    };
-  if (name !== undefined) return (v) => v[name] ** exponent;
-  return (v) => base(v) ** exponent;
+  switch (exponent) {
+    case 2:
+      if (name !== undefined) return (v) => v[name] * v[name];
+      return (v) => {
+        const x = base(v);
+        return x * x;
+      };
+    case 3:
+      return (v) => {
+        const x = base(v);
+        return x * x * x;
+      };
+    case 0.5:
+      return (v) => Math.sqrt(base(v));
+    case 1.5:
+      return (v) => {
+        const x = base(v);
+        return x * Math.sqrt(x);
+      };
+    default:
+      return (v) => base(v) ** exponent;
+  }
 }
 
 const oneArgument: { readonly [N in FunctionName]?: (x: number) => number } = {
@@ -110,9 +125,9 @@ const oneArgument: { readonly [N in FunctionName]?: (x: number) => number } = {
   asin: Math.asin, acos: Math.acos, atan: Math.atan, floor: Math.floor, ceil: Math.ceil,
 };
 
-function compileCall(name: FunctionName, args: readonly Closure[]): Closure {
+function compileCall(name: FunctionName, args: readonly Closure[], symbol: string | undefined): Closure {
   const [first, second] = args;
-  if (name === "sqrt") return (v) => Math.sqrt(first(v));
+  if (name === "sqrt") return symbol !== undefined ? (v) => Math.sqrt(v[symbol]) : (v) => Math.sqrt(first(v));
   if (name === "atan2") return (v) => Math.atan2(first(v), second(v));
   if (name === "min" || name === "max") {
     const extreme = name === "min" ? Math.min : Math.max;
