@@ -1,0 +1,13 @@
+/** The concrete strength anchor formulas may use. */
+import { formula } from "../../formula/declare.js";
+
+export const concreteStrengthUsed = formula({
+  id: "anchors.concrete-strength-used",
+  text: "f_c = min(fprime_c, f_cap)",
+  source: "ACI 318-19 17.3.1: f'c at most 10,000 psi for cast-in anchors",
+  symbols: {
+    f_c: { kind: "stress", meaning: "concrete strength that may be used" },
+    fprime_c: { kind: "stress", meaning: "concrete strength", field: "foundations.*.concrete" },
+  },
+  constants: { f_cap: "10000 psi" },
+});

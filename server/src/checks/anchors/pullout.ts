@@ -1,0 +1,140 @@
+/**
+ * A rod slides out of the concrete without a cone: the concrete under the head crushes, or the hook straightens and slips. Hooks slip at a
+ * small load, long before the steel works.
+ *
+ * ACI 318-19 17.6.3, on the rod that pulls most.
+ */
+import { rodByDiameter } from "../../catalog/rods.js";
+import { formula } from "../../formula/declare.js";
+import { distribute, isUnstable, tipsOver } from "../base/distribution.js";
+import { readBase, type BaseInputs } from "../base/geometry.js";
+import { check, unchecked, weigh } from "../contract.js";
+import { concreteStrengthUsed } from "./concrete.js";
+import { readFactors } from "./factors.js";
+import { blockSeismic } from "./seismic.js";
+
+export interface PulloutInputs extends BaseInputs {
+  readonly end: "headed" | "hooked";
+  /** Bearing area of the head, m²; not a number for a hook. */
+  readonly A_brg: number;
+  /** From the inner face of the shaft to the tip of the hook, m; not a number for a head. */
+  readonly e_h: number;
+  readonly isCracked: boolean;
+  readonly phi: number;
+}
+
+export const headPullout = formula({
+  id: "anchors.head-pullout",
+  text: "N_p = 8 * A_brg * f_c",
+  source: "ACI 318-19 Eq. 17.6.3.2.2a",
+  symbols: {
+    N_p: { kind: "force", meaning: "basic pullout strength of a head" },
+    A_brg: { kind: "area", meaning: "bearing area of the head", field: "bases.*.anchors.head" },
+    f_c: { kind: "stress", meaning: "concrete strength that may be used" },
+  },
+});
+
+export const hookRange = formula({
+  id: "anchors.hook-used",
+  text: "e_hu = min(e_h, 4.5 * d_a)",
+  source: "ACI 318-19 17.6.3.2.2: e_h between 3 d_a and 4.5 d_a",
+  symbols: {
+    e_hu: { kind: "length", meaning: "hook length that counts" },
+    e_h: { kind: "length", meaning: "from the inner face of the shaft to the tip of the hook", field: "bases.*.anchors.hook length" },
+    d_a: { kind: "length", meaning: "rod diameter", field: "bases.*.anchors.diameter" },
+  },
+});
+
+export const shortestHook = formula({
+  id: "anchors.shortest-hook",
+  text: "e_min = 3 * d_a",
+  source: "ACI 318-19 17.6.3.2.2: e_h between 3 d_a and 4.5 d_a",
+  symbols: {
+    e_min: { kind: "length", meaning: "shortest hook the method covers" },
+    d_a: { kind: "length", meaning: "rod diameter", field: "bases.*.anchors.diameter" },
+  },
+});
+
+export const hookPullout = formula({
+  id: "anchors.hook-pullout",
+  text: "N_p = 0.9 * f_c * e_hu * d_a",
+  source: "ACI 318-19 Eq. 17.6.3.2.2b",
+  symbols: {
+    N_p: { kind: "force", meaning: "basic pullout strength of a hook" },
+    f_c: { kind: "stress", meaning: "concrete strength that may be used" },
+    e_hu: { kind: "length", meaning: "hook length that counts" },
+    d_a: { kind: "length", meaning: "rod diameter", field: "bases.*.anchors.diameter" },
+  },
+});
+
+export const pulloutStrength = formula({
+  id: "anchors.pullout-strength",
+  text: "phiN_pn = phi * psi_cP * N_p",
+  source: "ACI 318-19 Eq. 17.6.3.1; phi by Table 17.5.3(c)",
+  symbols: {
+    phiN_pn: { kind: "force", meaning: "design pullout strength of one rod" },
+    phi: { kind: "ratio", meaning: "strength reduction factor" },
+    psi_cP: { kind: "ratio", meaning: "1.4 in uncracked concrete, 1.0 in cracked", field: "bases.*.cracked concrete" },
+    N_p: { kind: "force", meaning: "basic pullout strength" },
+  },
+});
+
+/** ACI 318-19 17.6.3.3. */
+const crackingFactor = { cracked: 1, uncracked: 1.4 } as const;
+
+/** Names of heads in the catalog of rods. */
+const heads = { "heavy hex nut": "heavy hex", "hex nut": "hex" } as const;
+
+export const pullout = check({
+  id: "anchors.pullout",
+  title: "Pullout of the anchor rods",
+  link: "anchors",
+  level: "strength",
+  clause: "ACI 318-19 17.6.3",
+  fails: "The head crushes its way through the concrete, or the hook straightens and slips out.",
+  seen: "Hooked bolts drawn out of a pier whole, with no cone of concrete on them.",
+  range: "Cast-in headed rods and J or L bolts. A hook counts from 3 to 4.5 rod diameters; what is longer earns nothing. Not for an earthquake in seismic design category C to F.",
+  applies: (support) => support.base !== undefined,
+  inputs: (support, gather, place): PulloutInputs => {
+    blockSeismic(support.site, gather);
+    const base = readBase(support, gather, place);
+    const fields = support.base?.fields;
+    const anchors = fields?.anchors?.value;
+    const end = gather.needs(anchors?.end, "end of the rods, headed or hooked");
+    const rod = Number.isFinite(base.d_a) ? rodByDiameter(base.d_a) : undefined;
+    let A_brg = Number.NaN;
+    let e_h = Number.NaN;
+    if (end === "hooked") {
+      e_h = gather.need(anchors?.["hook length"], "hook length");
+      if (e_h < shortestHook.value({ d_a: base.d_a })) gather.block("the hook is shorter than 3 rod diameters, below the range of ACI 318-19 17.6.3.2.2; lengthen it or take a headed rod");
+    } else if (end === "headed") {
+      const head = gather.needs(anchors?.head, "head of the rods");
+      if (rod && head) A_brg = rod.headBearingArea[heads[head]];
+    }
+    return {
+      ...base,
+      end: end ?? "headed",
+      A_brg,
+      e_h,
+      isCracked: gather.may(fields?.["cracked concrete"]) ?? true,
+      phi: readFactors(support.codes, gather)?.pullout ?? Number.NaN,
+    };
+  },
+  fixedBy: (support) => support.base?.fields.anchors ?? support.base,
+  evaluate: (inputs, demand, calc) => {
+    const { d_a, phi } = inputs;
+    const f_c = calc(concreteStrengthUsed, { fprime_c: inputs.fprime_c });
+    const N_p =
+      inputs.end === "headed"
+        ? calc(headPullout, { A_brg: inputs.A_brg, f_c })
+        : calc(hookPullout, { f_c, e_hu: calc(hookRange, { e_h: inputs.e_h, d_a }), d_a });
+    const strength = calc(pulloutStrength, { phi, psi_cP: crackingFactor[inputs.isCracked ? "cracked" : "uncracked"], N_p });
+    const contact = distribute(inputs, demand, calc);
+    if (isUnstable(contact)) return unchecked(tipsOver(contact));
+    return weigh(Math.max(0, ...contact.tensions), strength, "force");
+  },
+  advise: (inputs, outcome, say) => {
+    const way = inputs.end === "hooked" ? "Change the hooks to headed rods." : "Take a larger head, thicker rods or stronger concrete.";
+    return `${say.show(outcome.demand, "force")} in one rod; its ${inputs.end === "hooked" ? "hook" : "head"} holds ${say.show(outcome.capacity, "force")}. ${way}`;
+  },
+});
