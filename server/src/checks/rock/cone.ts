@@ -7,7 +7,8 @@
  *
  * Cones of neighbors overlap when the spacing is less than 2 D tan(a). What one dowel then lifts is the volume of the joined cones between
  * the planes midway to its neighbors, exact for a row. As the spacing goes to nothing it becomes the ridge of the row formula,
- * D² tan(a) s. In a square pattern the share of a row is taken in both directions.
+ * D² tan(a) s. In a square pattern the share of a row is taken in both directions: less than four
+ * dowels lift together, and within 5 % of an endless grid.
  */
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";

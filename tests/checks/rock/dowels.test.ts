@@ -1,0 +1,181 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { coneCapacity, overlapShare, rockCone, type ConeInputs } from "../../../server/src/checks/rock/cone.js";
+import { bondResistance, dowelBond } from "../../../server/src/checks/rock/dowel-bond.js";
+import { barStrength, dowelSteel } from "../../../server/src/checks/rock/dowel-steel.js";
+import { rockBearing } from "../../../server/src/checks/rock/bearing.js";
+import { plainCalc } from "../../../server/src/formula/calc.js";
+import { foot, inch, kip, kipFoot, ksi, psi, say } from "../given.js";
+import { allowable, degree, outcomeOf, pcf, psf, read, standing, strengthOf, weigh } from "../ground.js";
+
+const bar = { name: "no. 6", diameter: 0.75 * inch, area: 0.44 * inch ** 2 };
+const granite = { kind: "rock", class: "granite", condition: "sound", "unit weight": 165 * pcf, "dowel bond": 200 * psi, "bond safety": 3 };
+const pad = (dowels: object = {}, ground: object = {}, more: object = {}) =>
+  standing({
+    foundation: { kind: "footing on rock", width: 4 * foot, length: 4 * foot, thickness: 18 * inch, dowels: { count: 4, spacing: 24 * inch, bar, grade: "Gr 60", hole: 1.5 * inch, "into rock": 47.7 * inch, ...dowels }, ...more },
+    ground: { ...granite, ...ground },
+  });
+
+describe("Steel of the dowels, ACI 318-19 22.4.3.1", () => {
+  // ASTM A615 nominal areas; phi 0.9. No. 6: 0.9 x 60 x 0.44 = 23.76 kip; no. 8: 42.66 kip.
+  it.each([
+    ["no. 6 Gr 60", 0.44, 60, 23.76],
+    ["no. 8 Gr 60", 0.79, 60, 42.66],
+    ["no. 6 Gr 80", 0.44, 80, 31.68],
+  ])("%s", (_, area, fy, strength) => {
+    expect(barStrength.value({ f_y: fy * ksi, A_s: area * inch ** 2 }) / kip).toBeCloseTo(strength, 9);
+  });
+
+  it("weighs the pull of one dowel against it", () => {
+    const found = weigh(dowelSteel, pad(), strengthOf({ P: -100 * kip }));
+    expect(found.demand / kip).toBeCloseTo((100 - 0.9 * 3.6) / 4, 9);
+    expect(found.capacity / kip).toBeCloseTo(23.76, 9);
+    expect(dowelSteel.advise!(read(dowelSteel, pad()).inputs, found, say)).toBe("one no. 6 dowel pulls 24.19 kip; its steel holds 23.76 kip. Use a larger bar or more dowels.");
+  });
+});
+
+describe("Bond of the dowels to the rock", () => {
+  // RK-2: T 15 kip, hole 1.5 in, 200 psi, FS 3 asks for 47.7 in. Coverage rows: a no. 8 bar to yield (47.4 kip) in a 3 in hole at FS 2 asks for
+  // 8.4, 4.2 and 1.9 ft at 100, 200 and 450 psi.
+  it.each([
+    [1.5 * inch, 47.7 * inch, 200, 3, 15],
+    [3 * inch, 8.4 * foot, 100, 2, 47.4],
+    [3 * inch, 4.2 * foot, 200, 2, 47.4],
+    [3 * inch, 1.9 * foot, 450, 2, 47.4],
+  ])("hole %d m, depth %d m, %d psi over %d holds %d kip", (d_h, L_b, bond, FS, T) => {
+    const found = bondResistance.value({ d_h, L_b, tau_u: bond * psi, FS }) / kip;
+    expect(Math.abs(found / T - 1)).toBeLessThan(0.025);
+  });
+
+  it("RK-2 to the digits it is given in", () => {
+    expect(weigh(dowelBond, pad(), allowable({ P: -60 * kip })).capacity / kip).toBeCloseTo(15, 1);
+  });
+
+  it("has no default and says whom to ask", () => {
+    expect(read(dowelBond, pad({}, { "dowel bond": undefined })).missing.join()).toMatch(/ask the geotechnical engineer, and prove it by pull tests/);
+  });
+});
+
+const cone = (depth: number, angle: number, weight: number, safety: number, spacing = Number.NaN): ConeInputs =>
+  ({ intoRock: depth * foot, unitWeight: weight * pcf, isRockWet: false, angle: angle * degree, angleFrom: "", safety, spacing: spacing * foot }) as ConeInputs;
+
+describe("Rock cone by its weight", () => {
+  // RK-1 and the coverage rows: depth at which the cone over the factor of safety holds the pull.
+  it.each([
+    [7.03, 30, 165, 2, 10],
+    [4.87, 45, 165, 2, 10],
+    [6.34, 45, 150, 2, 20],
+    [9.14, 30, 150, 2, 20],
+    [7.99, 45, 150, 2, 40],
+    [11.52, 30, 150, 2, 40],
+  ])("%d ft deep, half angle %d°, %d pcf over %d holds %d kip", (depth, angle, weight, safety, pull) => {
+    const found = coneCapacity(cone(depth, angle, weight, safety), 0, plainCalc) / kip;
+    expect(Math.abs(found / pull - 1)).toBeLessThan(0.005);
+  });
+
+  // The row formula takes the ridge gamma D² tan(a) s: 8.16 ft for 20 kip and 11.55 ft for 40 kip at 4 ft spacing, 45°, 150 pcf, FS 2.
+  it.each([
+    [8.165, 20],
+    [11.55, 40],
+  ])("a row 4 ft apart and %d ft deep holds a little less than the ridge of the row formula, %d kip", (depth, pull) => {
+    const found = coneCapacity(cone(depth, 45, 150, 2, 4), 1, plainCalc) / kip;
+    expect(found).toBeLessThan(pull);
+    expect(found).toBeGreaterThan(0.93 * pull);
+  });
+
+  it("comes to the ridge of the row formula as the spacing goes to nothing", () => {
+    const found = coneCapacity(cone(8, 45, 150, 1, 0.008), 1, plainCalc) / kip;
+    expect(found / (0.15 * 64 * 0.008)).toBeCloseTo(1, 5);
+  });
+
+  // Volume of a cone of unit depth and half angle 45° between planes at ±u, by adding up strips.
+  it.each([0.1, 0.25, 0.5, 0.75, 0.9, 1])("the share at spacing ratio %d is the volume between the planes", (u) => {
+    const strips = 4000;
+    let volume = 0;
+    for (let i = 0; i < strips; i += 1) {
+      const x = (u * (i + 0.5)) / strips;
+      const layers = 400;
+      for (let k = 0; k < layers; k += 1) {
+        const z = x + ((1 - x) * (k + 0.5)) / layers;
+        volume += (2 * 2 * Math.sqrt(z * z - x * x) * (1 - x) * u) / layers / strips;
+      }
+    }
+    expect(overlapShare.value({ u })).toBeCloseTo(volume / (Math.PI / 3), 3);
+  });
+
+  /** Volume of the joined cones of one dowel, over that of a lone cone: unit depth, half angle 45°, neighbors at 2u on the sides given. */
+  const sharedVolume = (u: number, west: number, east: number): number => {
+    const cells = 500;
+    const step = (west + east) / cells;
+    let volume = 0;
+    for (let i = 0; i < cells; i += 1) for (let k = 0; k < cells; k += 1) volume += step ** 2 * Math.max(0, 1 - Math.hypot(-west + step * (i + 0.5), -west + step * (k + 0.5)));
+    return volume / (Math.PI / 3);
+  };
+
+  it.each([0.1, 0.2, 0.5, 0.7071, 0.85])("in a square the share of both directions at ratio %d is less than four dowels lift, and within 5 % of an endless grid", (u) => {
+    const found = overlapShare.value({ u }) ** 2;
+    expect(found).toBeLessThan(sharedVolume(u, u, 1));
+    expect(Math.abs(found / sharedVolume(u, u, u) - 1)).toBeLessThan(0.05);
+  });
+
+  it("holds more where it is deeper or the dowels are farther apart", () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.5, max: 15, noNaN: true }), fc.double({ min: 0.3, max: 20, noNaN: true }), fc.double({ min: 1, max: 2, noNaN: true }), fc.constantFrom(1 as const, 2 as const), (depth, spacing, factor, directions) => {
+        const of = (d: number, s: number) => coneCapacity(cone(d, 45, 150, 2, s), directions, plainCalc);
+        const held = of(depth, spacing);
+        expect(of(depth * factor, spacing)).toBeGreaterThanOrEqual(held * (1 - 1e-9));
+        expect(of(depth, spacing * factor)).toBeGreaterThanOrEqual(held * (1 - 1e-9));
+        expect(held).toBeLessThanOrEqual(coneCapacity(cone(depth, 45, 150, 2), 0, plainCalc) * (1 + 1e-9));
+      }),
+    );
+  });
+
+  it("takes the half angle by the condition of the rock unless it is stated", () => {
+    const of = (ground: object) => read(rockCone, pad({}, ground)).inputs.angle / degree;
+    expect(of({})).toBeCloseTo(45, 9);
+    expect(of({ condition: "fractured" })).toBeCloseTo(30, 9);
+    expect(of({ condition: "fractured", "cone angle": 40 * degree })).toBeCloseTo(40, 9);
+    expect(read(rockCone, pad({}, { condition: undefined })).missing).toContain("condition of the rock, or the cone angle");
+  });
+
+  it("counts the rock as submerged where there is a water table", () => {
+    const held = (ground: object) => weigh(rockCone, pad({ count: 1 }, ground, { depth: 2 * foot }), allowable({ P: -100 * kip })).capacity;
+    expect(held({ "water table": 5 * foot }) / held({})).toBeCloseTo((165 - 62.4) / 165, 9);
+  });
+
+  it("takes neighbors in both directions for four dowels, in one for two, in none for one", () => {
+    const held = (count: number) => weigh(rockCone, pad({ count }), allowable({ P: -100 * kip })).capacity;
+    // u = 24/(2 x 47.7) = 0.25157 at 45°.
+    const share = overlapShare.value({ u: 24 / 95.4 });
+    expect(held(2) / held(1)).toBeCloseTo(share, 9);
+    expect(held(4) / held(1)).toBeCloseTo(share ** 2, 9);
+    // 165 pcf x pi/3 x 3.975³ / 3 = 3.617 kip.
+    expect(held(1) / kip).toBeCloseTo(3.617, 2);
+  });
+});
+
+describe("Bearing on rock", () => {
+  // IBC 2021 Table 1806.2: 12,000 psf on crystalline bedrock, 4,000 psf on sedimentary and foliated rock. Statics of a 4 ft square pad, 3.6 kip.
+  it.each([
+    ["granite", 12_000],
+    ["slate", 4_000],
+  ])("on %s", (name, allowed) => {
+    const found = weigh(rockBearing, pad({}, { class: name }), allowable({ P: 28.4 * kip }));
+    expect(found.demand / psf).toBeCloseTo(2000, 6);
+    expect(found.capacity / psf).toBeCloseTo(allowed, 6);
+  });
+
+  it("with an edge lifted takes the pressure on the part in contact", () => {
+    // N 32 kip, M 32 kip-ft: e = 1 ft, qmax = 2 x 32/(3 x 4 x (2 - 1)) = 5.333 ksf.
+    expect(weigh(rockBearing, pad(), allowable({ P: 28.4 * kip, My: 32 * kipFoot })).demand / psf).toBeCloseTo(5333.3, 0);
+  });
+
+  it("is not told where dowels hold the pad down", () => {
+    const outcome = outcomeOf(rockBearing, pad(), allowable({ P: 2 * kip, My: 32 * kipFoot }));
+    expect(outcome.type === "unchecked" && outcome.because).toMatch(/held down by dowels/);
+  });
+
+  it("has no presumptive value on weathered rock", () => {
+    expect(read(rockBearing, pad({}, { class: "weathered granite" })).blocks.join()).toMatch(/weathered/);
+  });
+});
