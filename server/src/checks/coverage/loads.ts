@@ -1,6 +1,9 @@
 /** Loads, and their way down to the column base. */
 import { carriesRoof, isOnRock, linesOf, mayShake } from "./line.js";
 
+/** Parts of the load calculation, as lines name them in place of a check. */
+export const loadsDone = ["loads.wind", "loads.dead", "loads.combinations", "loads.rigid-roof"] as const;
+
 export const loadLines = linesOf("loads", carriesRoof, [
   {
     id: "loads.levels",
