@@ -63,10 +63,10 @@ roof:                              # plan axes: x east, y north, origin at the s
   rigid in plane: yes              # a fastened deck or bracing; open purlins are not
 `;
 
-const soil = `  sand:
+const soil = `  gravel:
     kind: soil
-    class: SM                      # soil symbol, for the presumptive values of the building code
-    unit weight: 115 pcf
+    class: GP                      # soil symbol, for the presumptive values of the building code
+    unit weight: 120 pcf
     water table: 12 ft
 `;
 
@@ -109,19 +109,19 @@ bases:
 
 const pier = `  pier:
     kind: pier
-    ground: sand
+    ground: gravel
     concrete: 4000 psi
     diameter: 36 in
-    depth: 9 ft                    # underside below grade
+    depth: 8 ft                    # underside below grade
     above grade: 6 in
     ignored depth: 30 in           # soil at the top that frost or digging may loosen
     bars: 10 no. 6
     spiral: no. 4 at 3 in
 `;
 
-const dowels = (count: string) => `    dowels:
+const dowels = (count: string, spacing: string) => `    dowels:
 ${count}      bar: no. 6
-      spacing: 16 in
+      spacing: ${spacing}
       into rock: 30 in
       in concrete: 14 in
       hole: 1-1/4 in
@@ -139,7 +139,7 @@ const wall = `  wall:
     footing: 42 in x 14 in         # wide, thick
     length per post: 14 ft         # length of wall that acts with one post in uplift
     retains: 0 ft                  # height of soil held back
-${dowels("")}`;
+${dowels("", "16 in")}`;
 
 const pad = `  pad:
     kind: footing on rock
@@ -150,7 +150,7 @@ const pad = `  pad:
     thickness: 24 in
     depth: 18 in
     above grade: 6 in
-${dowels("      count: 8\n")}`;
+${dowels("      count: 4\n", "36 in")}`;
 
 const bondToConfirm = `
 confirm:                           # carried to the summary as open items
@@ -167,11 +167,11 @@ const reactions = `    reactions:                     # not factored, at the top
       wind from west:              # every entry that begins with wind is a case of its own
         up: 2.5 kip
         shear x: 0.8 kip           # toward the east
-        moment y: 8 kip-ft         # a push to the east gives a positive one
+        moment y: 6 kip-ft         # a push to the east gives a positive one
       wind from south:
         up: 2.5 kip
         shear y: 0.8 kip           # toward the north
-        moment x: -8 kip-ft        # a push to the north gives a negative one
+        moment x: -6 kip-ft        # a push to the north gives a negative one
 `;
 
 export const starters: readonly Starter[] = [
@@ -191,7 +191,7 @@ ${pier}`,
     detail: "One line of columns on a wall, the other on pads, all of them on rock and held by dowels.",
     text: `${head(
       "River landing shelter",
-      "An open shelter on rock: one line of columns on a wall, the other on pads. All supports stand on the same kind of ground.",
+      "An open shelter on rock, one line of columns on a wall, the other on pads: all on the same kind of ground.",
     )}${site}
 ground:
 ${rock}${roof}${columns("wall", "pad")}${bases}
