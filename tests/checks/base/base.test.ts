@@ -223,6 +223,13 @@ describe("what a base reads", () => {
   });
 });
 
+describe("depth of concrete below the plate", () => {
+  it("of a pier is its depth and its height above grade", () => {
+    near(readMember(supportWith({ foundation: { depth: 6 * foot, "above grade": 18 * inch } }), gatherer(), 0).depth / inch, 90, 1e-9);
+    near(readMember(supportWith(), gatherer(), 0).depth / inch, 72, 1e-9);
+  });
+});
+
 describe("the base as a whole", () => {
   const checks: readonly CheckDecl<any, "strength">[] = [baseBearing, plateCompression, plateUplift];
 

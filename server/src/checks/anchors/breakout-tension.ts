@@ -136,7 +136,7 @@ export const breakoutTension = check({
   fails: "The rods tear out a cone of concrete, or the whole top of a narrow pier.",
   seen: "A pier top broken off with the rods still in it, the crack running down from the heads to the sides.",
   range:
-    "Cast-in rods in normalweight concrete, without supplementary or anchor reinforcement. A round pier is taken as the square inside it, a wall as a strip centered under its posts. The form with h_ef^(5/3) for deep rods is not used. " +
+    "Cast-in rods in normalweight concrete, without supplementary or anchor reinforcement. A round pier is taken as the square inside it, a wall as a strip centered under its posts. The form with h_ef^(5/3) for deep rods is not used. Cones of neighboring posts on one wall are taken as clear of each other. " +
     "Not for an earthquake in seismic design category C to F. Side-face blowout, and the edges and spacings that keep concrete from splitting, are other limit states.",
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): BreakoutInputs => {

@@ -59,11 +59,13 @@ export function distribute(base: BaseInputs, demand: Demand<"strength">, calc: C
   const E_c = calc(concreteModulus, { fprime_c: base.fprime_c });
   const n = calc(modularRatio, { E_c });
   const { P, Mx, My } = demand.base;
-  return calc.routine(sharedContact, {
+  const contact = calc.routine(sharedContact, {
     demand,
     key: base.key,
     plate: { width: base.B, length: base.N, rods: base.rods, rodArea: base.A_se, modularRatio: n, P, Mx, My },
   });
+  if (!isUnstable(contact) && contact.note !== undefined) calc.note(`The plate is ${contact.note}.`);
+  return contact;
 }
 
 /** True where no equilibrium was found. */

@@ -33,6 +33,17 @@ export const halfOf = formula({
   symbols: { c: { kind: "length", meaning: "from the middle to an edge" }, b: { kind: "length", meaning: "side of the concrete or of the plate" } },
 });
 
+export const pierDepth = formula({
+  id: "base.pier-depth",
+  text: "h = d + a",
+  source: "geometry",
+  symbols: {
+    h: { kind: "length", meaning: "depth of concrete below the plate" },
+    d: { kind: "distance", meaning: "depth of the pier below grade", field: "foundations.*.depth" },
+    a: { kind: "length", meaning: "height of the pier above grade", field: "foundations.*.above grade" },
+  },
+});
+
 const nowhere: Member = {
   shape: "rectangle",
   diameter: Number.NaN,
@@ -51,7 +62,7 @@ export function readMember(support: Support, gather: Gather, place: number): Mem
   if (kind === "pier") {
     const diameter = gather.may(fields.diameter);
     const width = gather.may(fields.width);
-    const depth = gather.need(fields.depth, "depth of the pier");
+    const depth = pierDepth.value({ d: gather.need(fields.depth, "depth of the pier"), a: gather.may(fields["above grade"]) ?? 0 });
     if (diameter !== undefined && width !== undefined) gather.block("the pier has both a diameter and a width; give the one it is");
     if (diameter !== undefined) {
       const c = inscribedHalf.value({ D: diameter });
