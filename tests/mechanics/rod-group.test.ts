@@ -37,7 +37,7 @@ describe("The rods that pull, as a group (statics)", () => {
 
   it("leaves out rods that do not pull, and measures eccentricity from the middle of those that do", () => {
     const found = findRodGroup({ rods, tensions: [0, 3, 1, 0], member });
-    expect(found).toMatchObject({ isPulled: true, total: 4, greatest: 3, spacing: 10, edges: [15, 7, 9, 11], leastEdge: 7 });
+    expect(found).toMatchObject({ isPulled: true, total: 4, greatest: 3, pattern: 6, spacing: 10, edges: [15, 7, 9, 11], leastEdge: 7 });
     expect(found.eccentricityX).toBeCloseTo(0, 12);
     expect(found.eccentricityY).toBeCloseTo(2.5, 12);
   });

@@ -14,6 +14,8 @@ export interface RodGroupArgs {
 export interface RodGroup {
   /** The rods in tension; all rods when none is. */
   readonly rods: readonly Point[];
+  /** Which rods these are, as a sum of powers of two; equal for equal groups of one pattern. */
+  readonly pattern: number;
   readonly isPulled: boolean;
   /** Sum of the tensions and the greatest of them, N. */
   readonly total: number;
@@ -28,12 +30,13 @@ export interface RodGroup {
   readonly leastEdge: number;
 }
 
-const largestGap = (places: readonly number[]): number => {
-  const sorted = [...places].sort((a, b) => a - b);
+/** Largest gap between neighboring places; the list is short. */
+function largestGap(places: number[]): number {
+  places.sort((a, b) => a - b);
   let gap = 0;
-  for (let i = 1; i < sorted.length; i += 1) gap = Math.max(gap, sorted[i] - sorted[i - 1]);
+  for (let i = 1; i < places.length; i += 1) gap = Math.max(gap, places[i] - places[i - 1]);
   return gap;
-};
+}
 
 /** A rod counts from a billionth of the greatest tension on: less is the remainder of a calculation. */
 const countsFrom = 1e-9;
@@ -41,21 +44,42 @@ const countsFrom = 1e-9;
 export function findRodGroup({ rods, tensions, member }: RodGroupArgs): RodGroup {
   const greatest = Math.max(0, ...tensions);
   const isPulled = greatest > 0;
-  const chosen = rods.map((rod, i) => ({ ...rod, T: isPulled ? tensions[i] : 1 })).filter(({ T }) => !isPulled || T > countsFrom * greatest);
-  const sum = (of: (rod: { x: number; y: number; T: number }) => number): number => chosen.reduce((total, rod) => total + of(rod), 0);
-  const weight = sum(({ T }) => T);
-  const n = chosen.length;
-  const xs = chosen.map(({ x }) => x);
-  const ys = chosen.map(({ y }) => y);
-  const edges = [Math.min(...xs) - member.west, member.east - Math.max(...xs), Math.min(...ys) - member.south, member.north - Math.max(...ys)];
+  const chosen: Point[] = [];
+  const xs: number[] = [];
+  const ys: number[] = [];
+  let pattern = 0;
+  let total = 0;
+  let momentX = 0;
+  let momentY = 0;
+  let sumX = 0;
+  let sumY = 0;
+  for (let i = 0; i < rods.length; i += 1) {
+    if (isPulled && !(tensions[i] > countsFrom * greatest)) continue;
+    const { x, y } = rods[i];
+    const T = isPulled ? tensions[i] : 1;
+    chosen.push(rods[i]);
+    xs.push(x);
+    ys.push(y);
+    pattern += 2 ** i;
+    total += T;
+    momentX += T * x;
+    momentY += T * y;
+    sumX += x;
+    sumY += y;
+  }
+  const spacing = Math.max(largestGap(xs), largestGap(ys));
+  // Both lists are in order now.
+  const last = xs.length - 1;
+  const edges = [xs[0] - member.west, member.east - xs[last], ys[0] - member.south, member.north - ys[last]];
   return {
-    rods: chosen.map(({ x, y }) => ({ x, y })),
+    rods: chosen,
+    pattern,
     isPulled,
-    total: isPulled ? weight : 0,
+    total: isPulled ? total : 0,
     greatest,
-    eccentricityX: Math.abs(sum(({ x, T }) => T * x) / weight - sum(({ x }) => x) / n),
-    eccentricityY: Math.abs(sum(({ y, T }) => T * y) / weight - sum(({ y }) => y) / n),
-    spacing: Math.max(largestGap(xs), largestGap(ys)),
+    eccentricityX: Math.abs(momentX / total - sumX / chosen.length),
+    eccentricityY: Math.abs(momentY / total - sumY / chosen.length),
+    spacing,
     edges,
     leastEdge: Math.min(...edges),
   };

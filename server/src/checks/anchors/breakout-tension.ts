@@ -7,7 +7,8 @@
  * that gain nothing; anchor reinforcement or a wider pier does.
  */
 import { formula } from "../../formula/declare.js";
-import { anchorProjection } from "../../mechanics/rectangles.js";
+import type { Routine } from "../../formula/types.js";
+import { anchorProjection, type Projection, type ProjectionArgs } from "../../mechanics/rectangles.js";
 import { rodGroup } from "../../mechanics/rod-group.js";
 import { distribute, isUnstable, tipsOver } from "../base/distribution.js";
 import { readBase, type BaseInputs } from "../base/geometry.js";
@@ -124,6 +125,26 @@ export const breakoutStrength = formula({
   },
 });
 
+interface SharedArea extends ProjectionArgs {
+  readonly inputs: BreakoutInputs;
+  readonly pattern: number;
+}
+
+/** Areas already found for a base, by the rods in tension: the same few groups come back in every combination. */
+const knownAreas = new WeakMap<BreakoutInputs, Map<number, Projection>>();
+
+const groupProjection: Routine<SharedArea, Projection> = {
+  ...anchorProjection,
+  id: "anchors.projected-area",
+  run: (args) => {
+    let known = knownAreas.get(args.inputs);
+    if (!known) knownAreas.set(args.inputs, (known = new Map()));
+    const found = known.get(args.pattern) ?? anchorProjection.run(args);
+    known.set(args.pattern, found);
+    return found;
+  },
+};
+
 /** ACI 318-19 17.6.2.5.1. */
 const crackingFactor = { cracked: 1, uncracked: 1.25 } as const;
 
@@ -176,7 +197,7 @@ export const breakoutTension = check({
       h = calc(nearEdgeDepth, { h_ef, c_a_max: Math.max(...near), s: group.spacing });
     }
     const reach = calc(criticalEdge, { h });
-    const { area: A } = calc.routine(anchorProjection, { anchors: group.rods, reach, member });
+    const { area: A } = calc.routine(groupProjection, { inputs, pattern: group.pattern, anchors: group.rods, reach, member });
     const A_Nco = calc(singleArea, { h });
     const A_Nc = calc(groupArea, { A, n: group.rods.length, A_Nco });
     const f_c = calc(concreteStrengthUsed, { fprime_c: inputs.fprime_c });
