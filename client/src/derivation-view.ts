@@ -8,6 +8,9 @@ import type { PageState, ToExtension, ToPage } from "./view/messages.js";
 
 const viewType = "rootfast.derivation";
 
+/** Least time between two renewals, milliseconds. */
+const pause = 150;
+
 const nameOf = (path: string): string => path.slice(path.indexOf(".") + 1);
 
 class DerivationView {
@@ -60,6 +63,8 @@ class DerivationView {
       do {
         this.again = false;
         await this.renewOnce();
+        // All the reasons of a support are much work; between two rounds the server belongs to the typing.
+        await new Promise((resolve) => setTimeout(resolve, pause));
       } while (this.again && !this.gone);
     } finally {
       this.running = false;
@@ -176,7 +181,7 @@ export class DerivationViews implements vscode.Disposable, vscode.WebviewPanelSe
   }
 
   private newPanel(): vscode.WebviewPanel {
-    return vscode.window.createWebviewPanel(viewType, "Derivation", { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true });
+    return vscode.window.createWebviewPanel(viewType, "Derivation", { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true }, { enableFindWidget: true });
   }
 
   private add(uri: vscode.Uri, panel: vscode.WebviewPanel): DerivationView {

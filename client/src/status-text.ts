@@ -28,7 +28,7 @@ export const statusLines = (checked: CheckedParams): string[] => {
   if (checked.problems > 0) lines.push(problemsIn(checked.problems));
   if (checked.worst) {
     const { subject, title, state, ratio } = checked.worst;
-    lines.push(`Governs: ${title} at ${subject}, ${state}${ratio === undefined ? "" : ` (${ratioText(ratio)})`}`);
+    lines.push(`Governs: ${title}${subject === "" ? "" : ` at ${subject}`}, ${state}${ratio === undefined ? "" : ` (${ratioText(ratio)})`}`);
   }
   if (checked.stale) lines.push("The text has errors; these are the numbers of the last readable text.");
   if (lines.length === 0) lines.push("Nothing checked yet");

@@ -23,20 +23,22 @@ export const criteria = ({ codes, criteria: rows }: Structure): Child =>
       ),
   );
 
-export const loadDerivations = ({ loadDerivations: list }: Structure): Child =>
+/** These run to many hundreds of formulas, so the steps of one are drawn when it is opened. */
+export const loadDerivations = ({ loadDerivations: list }: Structure, isOpen: (key: string) => boolean): Child =>
   list !== undefined &&
   list.length > 0 &&
   part(
     "load-derivations",
     "How the loads come about",
-    list.map((one, i) =>
-      h(
+    list.map((one, i) => {
+      const key = `load-derivation:${one.title}:${i}`;
+      return h(
         "details",
-        { "data-key": `load-derivation:${one.title}:${i}` },
+        { "data-key": key, "data-lazy": true },
         h("summary", {}, one.title, h("span", { class: "source" }, ` ${one.source}`)),
-        steps(one.steps),
-      ),
-    ),
+        isOpen(key) && steps(one.steps),
+      );
+    }),
   );
 
 export const notCovered = (list: readonly { readonly id: string; readonly text: string }[]): Child =>

@@ -4,7 +4,7 @@ import { anchorOf } from "./check-section.js";
 import { changes } from "./changes.js";
 import type { PageState, ToExtension, ToPage } from "./messages.js";
 import { morphChildren } from "./morph.js";
-import { sheet, type SheetInput } from "./sheet.js";
+import { keysOf, sheet, type SheetInput } from "./sheet.js";
 
 declare const acquireVsCodeApi: () => {
   postMessage(message: ToExtension): void;
@@ -34,17 +34,31 @@ const applyOpen = (tree: ParentNode): void => {
   }
 };
 
-const render = (next: SheetInput): void => {
-  const before = input?.reply;
+/** The findings on the page, as text, by key. */
+let findings = new Map<string, string>();
+let printing = false;
+
+const draw = (next: SheetInput): void => {
+  const fresh = input?.reply.support?.path !== next.reply.support?.path;
+  const before = fresh ? new Map<string, string>() : findings;
+  findings = new Map(keysOf(next.reply.support?.findings ?? []).map(({ finding, key }) => [key, JSON.stringify(finding)]));
   input = next;
-  const focused = document.activeElement;
-  const tree = sheet(next);
+  const tree = sheet(next, {
+    same: (key) => before.get(key) === findings.get(key),
+    isOpen: (key) => printing || open[key] === true,
+  });
   applyOpen(tree);
   // Another support is another sheet, not this one with other numbers.
-  if (before && before.support?.path !== next.reply.support?.path) root.replaceChildren(...tree.childNodes);
+  if (fresh) root.replaceChildren(...tree.childNodes);
   else morphChildren(root, tree);
   const select = document.getElementById("subject") as HTMLSelectElement | null;
   if (select && next.subject !== undefined) select.value = next.subject;
+};
+
+const render = (next: SheetInput): void => {
+  const before = input?.reply;
+  const focused = document.activeElement;
+  draw(next);
   if (focused instanceof HTMLElement && focused !== document.activeElement) {
     const again = focused.isConnected ? focused : focused.id ? document.getElementById(focused.id) : null;
     again?.focus({ preventScroll: true });
@@ -103,6 +117,17 @@ document.addEventListener("change", ({ target }) => {
   if (target instanceof HTMLSelectElement && target.id === "subject") vscode.postMessage({ type: "choose", subject: target.value });
 });
 
+// A toggle does not bubble, but it can be met on its way down.
+document.addEventListener(
+  "toggle",
+  ({ target }) => {
+    if (!(target instanceof HTMLDetailsElement) || !input || printing || !target.matches("[data-lazy]")) return;
+    open = { ...open, [target.dataset.key ?? ""]: target.open };
+    draw(input);
+  },
+  true,
+);
+
 let saving: ReturnType<typeof setTimeout> | undefined;
 window.addEventListener("scroll", () => {
   clearTimeout(saving);
@@ -112,11 +137,15 @@ window.addEventListener("scroll", () => {
 // On paper nothing can be unfolded.
 let closed: HTMLDetailsElement[] = [];
 window.addEventListener("beforeprint", () => {
+  printing = true;
+  if (input) draw(input);
   closed = [...document.querySelectorAll("details")].filter((details) => !details.open);
   for (const details of closed) details.open = true;
 });
 window.addEventListener("afterprint", () => {
   for (const details of closed) details.open = false;
+  printing = false;
+  if (input) draw(input);
 });
 
 vscode.postMessage({ type: "ready" });

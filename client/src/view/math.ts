@@ -11,8 +11,19 @@ const built = (node: MathNode): Element => {
   return element;
 };
 
+/** Most formulas of a sheet are the same after an edit as before it. */
+const known = new Map<string, MathNode | undefined>();
+const mostKnown = 4000;
+
+const read = (mathml: string): MathNode | undefined => {
+  if (!known.has(mathml)) {
+    if (known.size >= mostKnown) known.clear();
+    known.set(mathml, cleanedFormula(new DOMParser().parseFromString(mathml, "application/xml").documentElement));
+  }
+  return known.get(mathml);
+};
+
 export const math = (mathml: string | undefined, plain: string): Element => {
-  const root = mathml === undefined ? undefined : new DOMParser().parseFromString(mathml, "application/xml").documentElement;
-  const clean = root && cleanedFormula(root);
+  const clean = mathml === undefined ? undefined : read(mathml);
   return clean ? built(clean) : h("span", { class: "plain" }, plain);
 };

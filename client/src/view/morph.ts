@@ -1,6 +1,7 @@
 /**
  * Changes a tree into a newly made one in place. What stays the same keeps its nodes, and with them focus, selection,
- * scrolling and whether a part is open. Elements with `data-key` are matched by it, the others by position and name.
+ * scrolling and whether a part is open. Elements with `data-key` are matched by it, the others by position and name. One with
+ * `data-same` stands for the old one as it is.
  */
 
 /** Held by the reader, not by the data. */
@@ -17,6 +18,7 @@ const morphAttributes = (from: Element, to: Element): void => {
 
 const morphNode = (from: Node, to: Node): void => {
   if (from instanceof Element && to instanceof Element) {
+    if (to.hasAttribute("data-same")) return;
     morphAttributes(from, to);
     morphChildren(from, to);
   } else if (from.nodeValue !== to.nodeValue) {

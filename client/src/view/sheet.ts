@@ -15,8 +15,15 @@ export interface SheetInput {
   readonly notice?: string;
 }
 
+/** What is already on the page, and what the reader has opened there. */
+export interface Drawn {
+  /** Whether this finding stands on the page under this key just as it is. */
+  readonly same: (key: string) => boolean;
+  readonly isOpen: (key: string) => boolean;
+}
+
 /** A key for each finding, the check's id; a second finding of the same check gets its number. */
-const keysOf = (findings: readonly FindingReport[]): { readonly finding: FindingReport; readonly key: string }[] => {
+export const keysOf = (findings: readonly FindingReport[]): { readonly finding: FindingReport; readonly key: string }[] => {
   const times = new Map<string, number>();
   return findings.map((finding) => {
     const time = (times.get(finding.check) ?? 0) + 1;
@@ -69,14 +76,14 @@ const contents = (list: ReturnType<typeof keysOf>): HTMLElement =>
     ),
   );
 
-const checks = (support: SupportReport): Child => {
+const checks = (support: SupportReport, drawn: Drawn): Child => {
   const list = keysOf(support.findings);
   return h(
     "section",
     { "data-key": "checks", "aria-labelledby": "checks" },
     h("h2", { id: "checks", tabindex: "-1" }, "Checks"),
     list.length === 0 ? h("p", {}, "No check applies to this support yet.") : contents(list),
-    list.map(({ finding, key }) => checkSection(finding, key)),
+    list.map(({ finding, key }) => (drawn.same(key) ? h("section", { "data-key": key, "data-same": true }) : checkSection(finding, key))),
   );
 };
 
@@ -109,7 +116,7 @@ const missing = ({ reply, subject, notice }: SheetInput): Child =>
       : `${subject ?? "This support"} is not in the notebook; choose one of its supports above.`,
   );
 
-export const sheet = (input: SheetInput): HTMLElement => {
+export const sheet = (input: SheetInput, drawn: Drawn): HTMLElement => {
   const { structure, support, cautions: warned } = input.reply;
   return h(
     "div",
@@ -122,8 +129,8 @@ export const sheet = (input: SheetInput): HTMLElement => {
       heading(input),
       chooser(input),
       missing(input),
-      support && [checks(support), loads(support), notCovered(support.notCovered)],
-      structure && [loadDerivations(structure), assumptions(structure), openItems(structure), criteria(structure)],
+      support && [checks(support, drawn), loads(support), notCovered(support.notCovered)],
+      structure && [loadDerivations(structure, drawn.isOpen), assumptions(structure), openItems(structure), criteria(structure)],
       cautions(warned),
     ),
   );
