@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { pierEmbedment, type EmbedmentInputs } from "../../../server/src/checks/pier/embedment.js";
+import { freeDepth, momentDepth, pierEmbedment, type EmbedmentInputs } from "../../../server/src/checks/pier/embedment.js";
 import { plainCalc } from "../../../server/src/formula/calc.js";
 import { readQuantity } from "../../../server/src/units/parse.js";
 import type { Forces } from "../../../server/src/actions/demand.js";
@@ -88,6 +88,14 @@ describe("Embedment by IBC 2021 Eq. 18-1 and 18-2", () => {
     expect(moment).toBeCloseTo(nearly, 6);
     // d³ = 7.6518 M/(p b), Eq. 18-1 with P h = M and P = 0.
     expect(moment / foot).toBeCloseTo(Math.cbrt((7.6518 * 12000) / 200), 4);
+  });
+
+  it("has the moment form agree with Eq. 18-1 where both apply", () => {
+    // W3: P 1200 lb at 10 ft on 2 ft, S1 405.61 psf.
+    const A = 3.4614 * foot;
+    const d = momentDepth.value({ A, M_h: 12000 * lbFoot, S_1: 405.61 * psf, b: 2 * foot });
+    expect(d / foot).toBeCloseTo(8.1123, 3);
+    expect(d / freeDepth.value({ A, h: 10 * foot })).toBeCloseTo(1, 4);
   });
 
   it("takes resultants of both directions", () => {
