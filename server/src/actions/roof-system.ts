@@ -147,7 +147,6 @@ function derive(inputs: RoofInputs, cases: readonly RoofCase[]): readonly LoadDe
     ...cases.map((one): LoadDerivation => {
       const { calc, steps } = recordingCalc();
       if (one.outside !== undefined) calc.note(`Information only: ${one.outside}.`);
-      if (one.loadCase.from !== undefined) calc.note(`The title names the edge the wind comes from: ${one.loadCase.title}.`);
       runCase(one, columns, inputs, calc);
       return { title: one.loadCase.title, source: one.source, steps };
     }),
