@@ -1,10 +1,12 @@
 /** Problems and findings as diagnostics, each on the value that can fix it. */
 import { DiagnosticSeverity, type Diagnostic } from "vscode-languageserver";
 import { idOf, isRule, titleOf, type AnyResult, type State } from "../findings/result.js";
+import { notCoveredText } from "../checks/coverage.js";
 import { messageOf } from "../findings/message.js";
 import type { CheckedDocument } from "../engine/check-text.js";
 import type { Problem } from "../notebook/problem.js";
 import type { Block, Span } from "../notebook/tree.js";
+import { format } from "../units/format.js";
 import { rangeOf } from "./positions.js";
 import type { Session } from "./sessions.js";
 
@@ -94,6 +96,15 @@ function findingsOf(document: CheckedDocument, broken: ReadonlySet<Block>, sessi
       message: `Not checked: ${group.because}. (${group.titles.join("; ")})`,
     });
   }
+  for (const item of document.actions.information) {
+    found.push({
+      range: rangeOf(item.at.span, lines),
+      severity: DiagnosticSeverity.Information,
+      code: "loads.remark",
+      source: "rootfast",
+      message: item.message((value, kind) => format(value, kind, document.system)),
+    });
+  }
   for (const [support, listed] of document.notCovered) {
     if (listed.length === 0) continue;
     found.push({
@@ -101,7 +112,7 @@ function findingsOf(document: CheckedDocument, broken: ReadonlySet<Block>, sessi
       severity: DiagnosticSeverity.Hint,
       code: "support.not-covered",
       source: "rootfast",
-      message: `${listed.length} limit states of "${support.name}" are not covered by this tool and need another look: ${listed.map((line) => line.line).join("; ")}.`,
+      message: `${listed.length} limit states of "${support.name}" are not covered and need another look:\n${listed.map((line) => `- ${notCoveredText(line)}`).join("\n")}`,
     });
   }
   return found;

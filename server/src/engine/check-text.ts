@@ -69,7 +69,7 @@ function checkDocument(
   before: CheckedDocument | undefined,
 ): { document: CheckedDocument; accepting: readonly Problem[] } {
   const structure = buildStructure(reading.values, parsed.documents[index].span, before?.structure);
-  const actions = before && sameLoads(before.structure, structure) ? before.actions : actionsOf(structure);
+  const actions = before && sameLoads(before.structure, structure) ? before.actions : actionsOf(structure, before?.actions);
   const nearFrom = structure.project["near from"]?.value ?? 1;
   const weighings = new Map<string, Weighing>();
   for (const support of structure.supports) {

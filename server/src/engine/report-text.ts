@@ -1,6 +1,6 @@
 /** The report as a table for a terminal, and the exit code it calls for. */
 import type { FindingReport, Report, StructureReport, SupportReport } from "../../../shared/report.js";
-import { showRatio, verdict } from "../summary/document.js";
+import { notCoveredRows, showRatio, verdict } from "../summary/document.js";
 
 const columns = (rows: readonly (readonly string[])[], right: readonly number[]): string[] => {
   const widths = rows[0].map((_, i) => Math.max(...rows.map((row) => row[i].length)));
@@ -39,17 +39,30 @@ function supportText(support: SupportReport, file: string): string[] {
   for (const finding of support.findings.filter((item) => item.state !== "holds")) {
     lines.push(...wrap(`${file}:${finding.place.line + 1}:${finding.place.character + 1}: ${finding.state}: ${finding.message} [${finding.check}]`, "    "));
   }
-  if (support.notCovered.length > 0) {
-    lines.push(...wrap(`Not covered here (${support.notCovered.length}): ${support.notCovered.map((line) => line.text).join("; ")}.`, "    "));
-  }
   return lines;
 }
+
+const remarks = (structure: StructureReport, file: string): string[] =>
+  structure.remarks.length === 0
+    ? []
+    : ["", "  Remarks on the loads:", ...structure.remarks.flatMap((remark) => wrap(`${file}:${remark.place.line + 1}: ${remark.message}`, "    "))];
+
+function notCovered(structure: StructureReport): string[] {
+  const rows = notCoveredRows(structure);
+  if (rows.length === 0) return [];
+  return ["", "  Not covered:", ...rows.flatMap(([text, where]) => hang(`${text} [${where}]`))];
+}
+
+/** A list item: its further lines stand under its first word. */
+const hang = (text: string): string[] => wrap(text, "      ").map((line, i) => (i === 0 ? `    - ${line.trimStart()}` : line));
 
 function structureText(structure: StructureReport, file: string): string[] {
   return [
     `${structure.name || file} (${structure.codes.join(", ")})`,
     `  ${verdict(structure)}`,
     ...structure.supports.flatMap((support) => ["", ...supportText(support, file)]),
+    ...remarks(structure, file),
+    ...notCovered(structure),
     "",
     "  Assumed:",
     ...(structure.assumptions.length > 0 ? structure.assumptions.map((item) => `    ${item.path}: ${item.text} (${item.source})`) : ["    nothing"]),

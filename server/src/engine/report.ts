@@ -18,6 +18,7 @@ import { format } from "../units/format.js";
 import { kinds, type KindName, type UnitSystem } from "../units/kinds.js";
 import { cautions } from "./cautions.js";
 import type { Checked, CheckedDocument } from "./check-text.js";
+import { notCoveredText } from "../checks/coverage.js";
 import { derive } from "./derive.js";
 import { placeOf } from "./place.js";
 import { stepReports } from "./steps.js";
@@ -67,6 +68,10 @@ export function structureReport(document: CheckedDocument, lines: LineIndex, opt
       text: assumption.text,
       source: assumption.source,
       place: placeOf(assumption.span, lines),
+    })),
+    remarks: document.actions.information.map((item) => ({
+      message: item.message((value, kind) => format(value, kind, system)),
+      place: placeOf(item.at.span, lines),
     })),
     openItems: structure.confirm.map((item) => item.value),
     loadDerivations: options.steps
@@ -161,7 +166,7 @@ export function supportReport(document: CheckedDocument, support: Support, lines
           ),
     noActions: "unknown" in reaching ? reaching.unknown : undefined,
     findings: ranked(results).map((result) => findingReport(document, result, lines, options)),
-    notCovered: (document.notCovered.get(support) ?? []).map((line) => ({ id: line.id, text: line.left ? `${line.line} (${line.left})` : line.line })),
+    notCovered: (document.notCovered.get(support) ?? []).map((line) => ({ id: line.id, text: notCoveredText(line) })),
   };
 }
 

@@ -84,6 +84,20 @@ function notes(support: SupportReport): Block[] {
   ];
 }
 
+/** Each line once, with the supports it concerns. */
+export function notCoveredRows(structure: StructureReport): readonly (readonly [text: string, where: string])[] {
+  const rows = new Map<string, { text: string; names: string[] }>();
+  for (const support of structure.supports) {
+    for (const { id, text } of support.notCovered) {
+      const row = rows.get(id);
+      if (row) row.names.push(support.name);
+      else rows.set(id, { text, names: [support.name] });
+    }
+  }
+  const all = structure.supports.length;
+  return [...rows.values()].map(({ text, names }) => [text, names.length === all ? "every support" : names.join(", ")]);
+}
+
 function structureBlocks(structure: StructureReport, file: string): Block[] {
   const blocks: Block[] = [heading(1, structure.name || file), paragraph([structure.stage, structure.codes.join(", ")].filter(Boolean).join(" · "))];
   blocks.push(paragraph(verdict(structure), true));
@@ -115,9 +129,12 @@ function structureBlocks(structure: StructureReport, file: string): Block[] {
   );
   for (const support of structure.supports) {
     blocks.push(heading(3, `${support.name}: ${support.description}`), ...loads(support), ...checks(support));
-    if (support.notCovered.length > 0) {
-      blocks.push(paragraph(`Not covered at ${support.name}:`), { type: "list", items: support.notCovered.map((line) => line.text) });
-    }
+  }
+  blocks.push(heading(2, "Not covered"));
+  blocks.push(paragraph("Known limit states and loads that were not looked at. Somebody has to."));
+  blocks.push({ type: "table", caption: "Not covered, by support", head: ["What", "Where"], rows: notCoveredRows(structure), numeric: [] });
+  if (structure.remarks.length > 0) {
+    blocks.push(heading(2, "Remarks on the loads"), { type: "list", items: structure.remarks.map((remark) => remark.message) });
   }
   blocks.push(heading(2, "Open items"));
   blocks.push(structure.openItems.length > 0 ? { type: "list", items: structure.openItems } : paragraph("None listed."));
