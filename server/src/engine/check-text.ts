@@ -3,6 +3,7 @@
  * gave is handed in again, so that an edit costs what it touches; the answer is the same as without it.
  */
 import { actionsOf, type StructureActions } from "../actions/index.js";
+import type { CheckDecl } from "../checks/contract.js";
 import { notCovered, type CoverageLine } from "../checks/coverage.js";
 import { allChecks, allRules } from "../checks/registry.js";
 import { applyAccepted } from "../findings/accept.js";
@@ -24,8 +25,18 @@ export interface CheckedDocument {
   readonly rules: readonly RuleResult[];
   readonly notCovered: ReadonlyMap<Support, readonly CoverageLine[]>;
   readonly system: UnitSystem;
-  /** For the next text. */
-  readonly weighings: ReadonlyMap<string, Weighing>;
+  /** For the next text, by the path of the support. */
+  readonly weighed: ReadonlyMap<string, WeighedSupport>;
+}
+
+/** What was found for one support, with all of it that it rests on. */
+interface WeighedSupport {
+  readonly support: Support;
+  readonly reaching: ReturnType<StructureActions["of"]>;
+  readonly nearFrom: number;
+  readonly weighings: ReadonlyMap<CheckDecl, Weighing>;
+  readonly results: readonly CheckResult[];
+  readonly notCovered: readonly CoverageLine[];
 }
 
 /** What the work of one call was, for tests and the bench. */
@@ -71,31 +82,34 @@ function checkDocument(
   const structure = buildStructure(reading.values, parsed.documents[index].span, before?.structure);
   const actions = before && sameLoads(before.structure, structure) ? before.actions : actionsOf(structure, before?.actions);
   const nearFrom = structure.project["near from"]?.value ?? 1;
-  const weighings = new Map<string, Weighing>();
-  for (const support of structure.supports) {
-    const reaching = actions.of(support);
-    for (const check of allChecks) {
-      if (!applies(check.applies, support)) continue;
-      const key = `${support.path} ${check.id}`;
-      weighings.set(key, weighCheck(check, support, reaching, nearFrom, tally, before?.weighings.get(key)));
-    }
-  }
+  const weighed = new Map<string, WeighedSupport>();
+  for (const support of structure.supports) weighed.set(support.path, weighSupport(support, actions.of(support), nearFrom, tally, before?.weighed.get(support.path)));
   const ruled = allRules.flatMap((rule) => judgeRule(rule, structure));
-  const weighed = [...weighings.values()].map((weighing) => weighing.result);
-  const accepted = applyAccepted<CheckResult | RuleResult>(structure, [...weighed, ...ruled]);
+  const checks = [...weighed.values()].flatMap(({ results }) => results);
+  const accepted = applyAccepted<CheckResult | RuleResult>(structure, [...checks, ...ruled]);
   return {
     document: {
       reading,
       structure,
       actions,
-      checks: accepted.results.slice(0, weighed.length) as CheckResult[],
-      rules: accepted.results.slice(weighed.length) as RuleResult[],
-      notCovered: new Map(structure.supports.map((support) => [support, notCovered(support)])),
+      checks: accepted.results.slice(0, checks.length) as CheckResult[],
+      rules: accepted.results.slice(checks.length) as RuleResult[],
+      notCovered: new Map([...weighed.values()].map(({ support, notCovered: lines }) => [support, lines])),
       system: structure.project.units?.value ?? "US",
-      weighings,
+      weighed,
     },
     accepting: accepted.problems,
   };
+}
+
+/** Runs the checks of a support; one that is the same as before, under the same loads, keeps what was found. */
+function weighSupport(support: Support, reaching: WeighedSupport["reaching"], nearFrom: number, tally: Tally, before: WeighedSupport | undefined): WeighedSupport {
+  if (before && before.support === support && before.reaching === reaching && before.nearFrom === nearFrom) return before;
+  const weighings = new Map<CheckDecl, Weighing>();
+  for (const check of allChecks) {
+    if (applies(check.applies, support)) weighings.set(check, weighCheck(check, support, reaching, nearFrom, tally, before?.weighings.get(check)));
+  }
+  return { support, reaching, nearFrom, weighings, results: [...weighings.values()].map(({ result }) => result), notCovered: notCovered(support) };
 }
 
 function applies(asks: (support: Support) => boolean, support: Support): boolean {
@@ -105,16 +119,4 @@ function applies(asks: (support: Support) => boolean, support: Support): boolean
     // A check that cannot tell is run, and then says itself what stands in the way.
     return true;
   }
-}
-
-/** Whether everything the loads depend on is unchanged; foundations, bases and ground are not among it. */
-function sameLoads(a: Structure, b: Structure): boolean {
-  const loads = (support: Support) => support.column?.fields ?? support.foundation?.fields;
-  return (
-    a.codes === b.codes &&
-    a.site === b.site &&
-    a.roof?.fields === b.roof?.fields &&
-    a.supports.length === b.supports.length &&
-    a.supports.every((support, i) => support.path === b.supports[i].path && loads(support) === loads(b.supports[i]))
-  );
 }
