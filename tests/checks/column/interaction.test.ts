@@ -14,6 +14,7 @@ import {
 import {
   compactFlangeLimit,
   compactWebLimit,
+  effectiveSectionModulus,
   flexuralStrength,
   noncompactWeb,
   slenderFlangeLimit,
@@ -63,6 +64,10 @@ describe("flexural strength of square HSS (AISC 360-22 F7)", () => {
   it("reduces the moment for a noncompact web by Eq. F7-6 (by hand: 535 - 68 x 0.0979 = 528.3 kip-in)", () => {
     const found = noncompactWeb.value({ M_p: 535 * kipInch, F_y: 50 * ksi, S: 9.34 * inch ** 3, lambda: 66 });
     near((535 * kipInch - found) / kipInch, 6.657, 0.005);
+  });
+
+  it("takes the ineffective width with its own stiffness out of both flanges (by hand: (1 - 2 (0.5 x 0.25² + 0.5³/12))/0.5 = 1.8333)", () => {
+    near(effectiveSectionModulus.value({ I: 1, b: 1, b_ef: 0, t: 0.5, B: 1 }), 1.83333, 1e-4);
   });
 
   it("does not answer where the webs are slender", () => {

@@ -24,9 +24,9 @@ export const columnSlenderness = check({
   inputs: (support, gather) => readColumn(support, gather),
   fixedBy: (support) => support.column?.fields.section ?? support.column,
   evaluate: (inputs, demand, calc) => {
-    if (demand.base.P <= 0) return weigh(0, preferredLimit, "ratio");
-    return weigh(calc(slendernessRatio, { K: inputs.K, L: inputs.L, r: inputs.r }), preferredLimit, "ratio");
+    if (demand.base.P <= 0) return weigh(0, preferredLimit, "number");
+    return weigh(calc(slendernessRatio, { K: inputs.K, L: inputs.L, r: inputs.r }), preferredLimit, "number");
   },
   advise: (inputs, outcome, say) =>
-    `KL/r ${say.show(outcome.demand, "ratio")}; ${say.show(outcome.capacity, "ratio")} recommended for ${inputs.section}. Take a wider section.`,
+    `KL/r ${say.show(outcome.demand, "number")}; ${say.show(outcome.capacity, "number")} recommended for ${inputs.section}. Take a wider section.`,
 });
