@@ -187,8 +187,8 @@ describe("Laws of embedment", () => {
         expect(Number.isFinite(depth)).toBe(true);
         const more = 1 + 1e-6;
         const next = needed(inputs, { P: base.P, Vx: base.Vx * more, Vy: base.Vy * more, Mx: base.Mx * more, My: base.My * more });
-        expect(next).toBeGreaterThanOrEqual(depth);
-        expect(next - depth).toBeLessThanOrEqual(2e-6 * depth);
+        expect(next).toBeGreaterThanOrEqual(depth - 1e-9);
+        expect(next - depth).toBeLessThanOrEqual(2e-6 * depth + 1e-9);
       }),
       { numRuns: 10_000 },
     );
@@ -210,7 +210,7 @@ describe("Laws of embedment", () => {
       fc.property(random, component, component, fc.double({ min: 1, max: 3, noNaN: true }), (given, V, h, factor) => {
         const base = { Vx: Math.abs(V), My: Math.abs(h) };
         const depth = needed(inputsOf(given), base);
-        const slack = depth * (1 + 1e-12);
+        const slack = depth + 1e-9;
         expect(needed(inputsOf({ ...given, depth: given.depth * factor }), base)).toBe(depth);
         expect(needed(inputsOf({ ...given, size: given.size * factor }), base)).toBeLessThanOrEqual(slack);
         expect(needed(inputsOf({ ...given, lateral: given.lateral * factor }), base)).toBeLessThanOrEqual(slack);
