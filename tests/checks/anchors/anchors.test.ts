@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anchorChecks } from "../../../server/src/checks/anchors/index.js";
-import { breakoutTension, type BreakoutInputs } from "../../../server/src/checks/anchors/breakout-tension.js";
+import { breakoutTension, eccentricityFactor, edgeFactor, nearEdgeDepth, type BreakoutInputs } from "../../../server/src/checks/anchors/breakout-tension.js";
 import { concreteStrengthUsed } from "../../../server/src/checks/anchors/concrete.js";
 import { pullout } from "../../../server/src/checks/anchors/pullout.js";
 import { tensileStrengthUsed } from "../../../server/src/checks/anchors/rod.js";
@@ -163,6 +163,25 @@ describe("concrete breakout in tension (ACI 318-19 17.6.2)", () => {
     near(values.get("A_Nc")! / inch ** 2, 450);
     near(run(breakoutTension, inputs, lift(10)).capacity / kip, 27.5, 0.004);
   });
+
+  it.each([
+    ["edges govern", 12, 8, 4, 5.3333],
+    ["spacing governs", 12, 3.5, 9, 3],
+    ["the embedment is less than both", 2, 8, 4, 2],
+  ])("depth with three near edges, %s (17.6.2.1.2)", (_, h_ef, c_a_max, s, expected) => near(nearEdgeDepth.value({ h_ef, c_a_max, s }), expected, 1e-4));
+
+  it.each([
+    [1.25, 0, 0.87805],
+    [0, 1.25, 0.87805],
+    [1.25, 1.25, 0.77097],
+  ])("psi_ec for e'_N %d in and %d in at 6 in depth is %d (Eq. 17.6.2.3.1)", (e_Nx, e_Ny, expected) => near(eccentricityFactor.value({ e_Nx, e_Ny, h: 6 }), expected, 1e-4));
+
+  it.each([
+    [1.51, 1],
+    [1.5, 1],
+    [1.49, 0.998],
+    [0.75, 0.85],
+  ])("psi_ed at an edge distance of %d h_ef is %d (Eq. 17.6.2.4.1)", (c_a_min, expected) => near(edgeFactor.value({ c_a_min, h: 1 }), expected, 1e-6));
 
   it("counts the rods in tension alone: under a moment the two on the far side", () => {
     const values = valuesOf(breakoutTension, inputsOf(breakoutTension, { embedment: 6 }), strength({ P: 10 * kip, My: 30 * kipFoot }));

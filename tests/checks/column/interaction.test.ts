@@ -129,6 +129,11 @@ describe("bending and axial force in a column (AISC 360-22 H1)", () => {
     near(interaction.value({ P_r: 0.5, P_c: 1, M_rx: 0.3, M_ry: 0.1, M_c: 1 }), 0.85556, 1e-4);
   });
 
+  it("changes equation at one fifth: 0.202 + 8/9 x 0.4 = 0.5576 above, 0.199/2 + 0.4 = 0.4995 below", () => {
+    near(interaction.value({ P_r: 0.202, P_c: 1, M_rx: 0.4, M_ry: 0, M_c: 1 }), 0.55756, 1e-4);
+    near(interaction.value({ P_r: 0.199, P_c: 1, M_rx: 0, M_ry: 0.4, M_c: 1 }), 0.4995, 1e-4);
+  });
+
   it.each([
     ["about one axis", 25, 0, 0.5038],
     ["about both axes", 25, 10, 0.6880],
