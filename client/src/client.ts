@@ -11,6 +11,7 @@ import {
   type CheckedParams,
   type DerivationParams,
   type DerivationReply,
+  type InitializationOptions,
   type StarterParams,
   type StarterReply,
   type SummaryParams,
@@ -36,6 +37,8 @@ const newClient = (context: vscode.ExtensionContext): LanguageClient => {
     // Any scheme: a notebook may be unsaved or live in a virtual workspace.
     documentSelector: [{ language: languageId }],
     markdown: { isTrusted: { enabledCommands: [commands.openDerivation] }, supportHtml: true },
+    // The editor draws these in a hover; the protocol's own list of tags, which the library fills in, leaves two of them out.
+    initializationOptions: { hoverTags: ["sub", "sup", "br"] } satisfies InitializationOptions,
     outputChannelName: "Rootfast",
   };
   return new LanguageClient(languageId, "Rootfast", server, options);

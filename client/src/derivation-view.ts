@@ -129,8 +129,10 @@ class DerivationView {
 }
 
 export interface Wanted {
-  /** Paths that may be supports, the likeliest first; the notebook's first support where none is one. */
-  readonly subjects: readonly string[];
+  /** Path of the support. */
+  readonly subject?: string;
+  /** Where no support is named: paths that may be one, the likeliest first; the notebook's first support where none is. */
+  readonly maybe?: readonly string[];
   readonly check?: string;
 }
 
@@ -153,15 +155,19 @@ export class DerivationViews implements vscode.Disposable, vscode.WebviewPanelSe
     ];
   }
 
-  async open(uri: vscode.Uri, { subjects, check }: Wanted): Promise<void> {
+  async open(uri: vscode.Uri, { subject: named, maybe = [], check }: Wanted): Promise<void> {
     // The server knows the notebooks that are open.
     await vscode.workspace.openTextDocument(uri);
-    const known = this.views.get(uri.toString());
-    const { subjects: supports } = await this.server.derivation(uri);
-    const subject = subjects.find((path) => supports.some((support) => support.path === path));
-    const view = known ?? this.views.get(uri.toString()) ?? this.add(uri, this.newPanel());
-    view.show(subject ?? (known ? undefined : supports[0]?.path), check);
+    const subject = named ?? (await this.supportAmong(uri, maybe, this.views.has(uri.toString())));
+    const view = this.views.get(uri.toString()) ?? this.add(uri, this.newPanel());
+    view.show(subject, check);
     view.reveal();
+  }
+
+  /** The first candidate that is a support; failing that the first support, unless a view already shows one. */
+  private async supportAmong(uri: vscode.Uri, candidates: readonly string[], shown: boolean): Promise<string | undefined> {
+    const { subjects } = await this.server.derivation(uri);
+    return candidates.find((path) => subjects.some((support) => support.path === path)) ?? (shown ? undefined : subjects[0]?.path);
   }
 
   /** Called by the editor with the state a page kept, after a reload of the window. */

@@ -13,7 +13,7 @@ const isArgs = (args: unknown): args is OpenDerivationArgs => {
 /** The command with arguments comes from a lens, a hover or the status bar; without, from the palette or a menu. */
 const openDerivation = async (views: DerivationViews, args: unknown): Promise<void> => {
   if (isArgs(args)) {
-    await views.open(vscode.Uri.parse(args.uri, true), { subjects: [args.subject], check: args.check });
+    await views.open(vscode.Uri.parse(args.uri, true), { subject: args.subject === "" ? undefined : args.subject, check: args.check });
     return;
   }
   const editor = vscode.window.activeTextEditor;
@@ -22,7 +22,7 @@ const openDerivation = async (views: DerivationViews, args: unknown): Promise<vo
     return;
   }
   const lines = editor.document.getText().split(/\r\n|\r|\n/u);
-  await views.open(editor.document.uri, { subjects: subjectsAt(lines, editor.selection.active.line) });
+  await views.open(editor.document.uri, { maybe: subjectsAt(lines, editor.selection.active.line) });
 };
 
 export const registerOpenDerivation = (views: DerivationViews): vscode.Disposable =>
