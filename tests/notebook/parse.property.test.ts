@@ -43,7 +43,7 @@ const notebookText = fc.tuple(fc.constantFrom("rootfast: 1\n", "", "\ufeffrootfa
 
 describe("parsing by blocks", () => {
   test("gives for any generated notebook what one parse of the whole gives", () => {
-    fc.assert(fc.property(notebookText, (text) => expectEqual(text, parseNotebook(text))), { numRuns: Number(process.env.RUNS ?? 400) });
+    fc.assert(fc.property(notebookText, (text) => expectEqual(text, parseNotebook(text))), { numRuns: Number(process.env.RUNS ?? 150) });
   });
 
   test("gives after any sequence of edits what one parse of the whole gives", () => {
@@ -57,7 +57,7 @@ describe("parsing by blocks", () => {
           expectEqual(text, parsed);
         }
       }),
-      { numRuns: Number(process.env.RUNS ?? 250) },
+      { numRuns: Number(process.env.RUNS ?? 80) },
     );
   });
 

@@ -8,7 +8,7 @@ import type { Field, RecordField, Shape } from "./fields.js";
 import type { Amount } from "./literal.js";
 import { Names, type KnownName } from "./names.js";
 import { notebook } from "./schema.js";
-import { entryOf, type MapNode, type Node } from "./tree.js";
+import type { MapNode, Node } from "./tree.js";
 
 export type { Amount } from "./literal.js";
 
@@ -42,6 +42,8 @@ export class Evaluator {
   private readonly known = new Map<string, Evaluated>();
   private readonly stack: { readonly key: string; readonly shown: string }[] = [];
   private readonly loops = new Map<string, string>();
+  private readonly outcomes = new Map<string, Outcome>();
+  private readonly children = new Map<MapNode, ReadonlyMap<string, Node>>();
 
   constructor(private readonly root: MapNode | undefined) {
     this.names = new Names(root);
@@ -86,8 +88,17 @@ export class Evaluator {
     });
   }
 
-  /** What a name stands for. */
-  valueOf(name: Pick<KnownName, "keys" | "field">): Outcome {
+  /** What a name stands for; kept once no expression around it is being computed, when a loop can no longer change it. */
+  private valueOf(name: Pick<KnownName, "keys" | "field">): Outcome {
+    const key = name.keys.join("\n");
+    const before = this.outcomes.get(key);
+    if (before) return before;
+    const outcome = this.computed(name);
+    if (outcome.state !== "waits" || this.stack.length === 0) this.outcomes.set(key, outcome);
+    return outcome;
+  }
+
+  private computed(name: Pick<KnownName, "keys" | "field">): Outcome {
     const { keys } = name;
     const written = this.writtenAt(keys);
     const shown = keys.join(".");
@@ -115,6 +126,15 @@ export class Evaluator {
     return this.valueOf({ keys, field: fieldAt(keys) });
   }
 
+  private childrenOf(map: MapNode): ReadonlyMap<string, Node> {
+    let known = this.children.get(map);
+    if (!known) {
+      // Reversed, so that the first of a repeated name is the one found.
+      this.children.set(map, (known = new Map([...map.entries].reverse().map((entry) => [entry.key, entry.value]))));
+    }
+    return known;
+  }
+
   /** The text of the field, also where a short form says it. */
   private writtenAt(keys: readonly string[]): string | undefined {
     let node: Node | undefined = this.root;
@@ -122,7 +142,7 @@ export class Evaluator {
     for (const key of keys) {
       if (node?.type === "scalar") return shortPart(field, node.text, key);
       if (node?.type !== "map") return undefined;
-      node = entryOf(node, key)?.value;
+      node = this.childrenOf(node).get(key);
       field = childField(field, key);
     }
     return node?.type === "scalar" ? node.text : undefined;

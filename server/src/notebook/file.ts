@@ -14,6 +14,9 @@ const firstLine = (block: Block, from = 0): Span => {
 
 const problem = (code: string, message: string, span: Span, more: Partial<Problem> = {}): Problem => ({ code, tier: "syntax", severity: "error", message, span, ...more });
 
+/** Brackets in a row; the parser would follow them down thousands of levels before giving up. */
+const nested = /[[{]{100}/u;
+const maybeNested = ["[[[[", "{{{{", "[{[{", "[[{{"];
 const opening = /^<{7}(?: [^\n]*)?\r?$/mu;
 const further = /^(?:={7}|>{7}(?: [^\n]*)?)\r?$/gmu;
 
@@ -26,6 +29,8 @@ export function unreadable(text: string): Problem | undefined {
   }
   const zero = text.indexOf("\0");
   if (zero >= 0) return problem("file.binary", "This is not a text file: it holds characters with the code 0.", { block, start: zero, end: zero + 1 });
+  const deep = maybeNested.some((run) => text.includes(run)) ? nested.exec(text) : null;
+  if (deep) return problem("yaml.too-deep", "Lists or mappings stand inside one another too deeply here to be read.", { block, start: deep.index, end: deep.index + 1 });
   const marker = text.includes("<<<<<<<") ? opening.exec(text) : null;
   if (marker) {
     const related = [...text.matchAll(further)].filter((m) => m.index > marker.index).slice(0, 20);

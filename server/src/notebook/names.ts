@@ -1,5 +1,5 @@
 /** Names an expression may use: those of `given`, with their spaces, and dotted paths to the fields of the notebook. */
-import { nearestNames } from "../catalog/lookup.js";
+import { nearestNames } from "./nearest.js";
 import type { Fault, NameSource } from "./expression-syntax.js";
 import type { Field, NamedField, Shape } from "./fields.js";
 import { notebook } from "./schema.js";
@@ -118,6 +118,7 @@ const noEntries: MapNode = { type: "map", span: { block: { key: "", text: "", of
 function* fieldPaths(root: MapNode | undefined): Generator<string> {
   let left = 2000;
   for (const section of root?.entries ?? []) {
+    if (section.key === "given" || !Object.hasOwn(notebook.fields, section.key)) continue;
     for (const entry of mapOf(section.value)?.entries ?? []) {
       yield `${section.key}.${entry.key}`;
       for (const field of mapOf(entry.value)?.entries ?? []) {

@@ -5,7 +5,7 @@ import type { Problem } from "./problem.js";
 import { split, type Piece } from "./split.js";
 import { absolute, type Block, type Entry, type MapNode, type Node, type Span } from "./tree.js";
 import { expansionBudget, repeated, walk, writtenEnd } from "./walk.js";
-import { explain, oncePerLine } from "./yaml-errors.js";
+import { explain, mappingEnd, oncePerLine } from "./yaml-errors.js";
 
 export interface ParsedNotebook {
   readonly text: string;
@@ -29,6 +29,8 @@ export interface ParsedBlock {
 }
 
 const mostProblems = 100;
+/** Errors of the parser looked at; several may fall on one line, of which one is told. */
+const mostExplained = 400;
 const options = { prettyErrors: false, uniqueKeys: false, schema: "failsafe", logLevel: "silent", strict: true } as const;
 
 const readDocuments = (text: string): { readonly documents: readonly Document[]; readonly errors: readonly YAMLError[] } => {
@@ -180,27 +182,21 @@ function readGuarded(text: string): ReturnType<typeof readDocuments> | { readonl
   }
 }
 
-/** Our own findings first: an error the parser makes of the same slip is not told a second time. */
+/** Our own findings first. What the parser makes of the lines that an open bracket has swallowed is not told as well. */
 function withErrors(own: readonly Problem[], errors: readonly YAMLError[], block: Block): Problem[] {
-  const hashes = own.filter((problem) => problem.code === "yaml.flow-hash");
-  const told = oncePerLine(errors.map((error) => explain(error, block)));
-  const fresh = told.filter((problem) => !hashes.some((hash) => hash.span.start <= problem.span.start && problem.span.start <= follows(block.text, hash.span.start)) && !sameLine(own, problem));
+  const told = oncePerLine(errors.slice(0, mostExplained).map((error) => explain(error, block)));
+  const open = [...own.filter(({ code }) => code === "yaml.flow-hash"), ...told.filter(({ code }) => code === "yaml.open-bracket")];
+  const swallowed = open.map((problem) => ({ problem, ...swallowedBy(block.text, problem) }));
+  const fresh = told.filter(({ span }) => !swallowed.some(({ problem, start, end }) => problem.span !== span && start <= span.start && span.start <= end));
   return [...own, ...fresh];
 }
 
-const sameLine = (own: readonly Problem[], problem: Problem): boolean =>
-  own.some((other) => other.code.startsWith("yaml.flow") && !problem.span.block.text.slice(Math.min(other.span.start, problem.span.start), Math.max(other.span.start, problem.span.start)).includes("\n"));
-
-/** Where the part a line opens is over: the next line indented no deeper. */
-function follows(text: string, at: number): number {
-  const start = text.lastIndexOf("\n", at) + 1;
-  const depth = /^ */u.exec(text.slice(start, start + 200))?.[0].length ?? 0;
-  const over = new RegExp(`\\n {0,${Math.min(depth, 200)}}(?=[^\\s#])`, "gu");
-  over.lastIndex = at;
-  const next = over.exec(text);
-  if (!next) return text.length;
-  const line = text.indexOf("\n", next.index + 1);
-  return line < 0 ? text.length : line;
+/** For a `#` that swallows a brace also the bracket before it and the line where the parser notices. */
+function swallowedBy(text: string, { code, span }: Problem): { readonly start: number; readonly end: number } {
+  const over = mappingEnd(text, span.start);
+  if (code !== "yaml.flow-hash") return { start: span.start, end: over };
+  const noticed = text.indexOf("\n", over + 1);
+  return { start: text.lastIndexOf("\n", span.start) + 1, end: noticed < 0 ? text.length : noticed };
 }
 
 function finish(text: string, walked: readonly { readonly root: Node; readonly problems: readonly Problem[] }[], parsedBlocks: number, blocks: ReadonlyMap<string, ParsedBlock>): ParsedNotebook {

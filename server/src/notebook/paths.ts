@@ -28,7 +28,9 @@ export function locate(parsed: ParsedNotebook, offset: number): Location {
   const documentIndex = documentAt(parsed, at);
   const root = parsed.documents[documentIndex] as MapNode | undefined;
   const line = lineAround(text, at);
-  const found = root && inTree(root, at, []);
+  const inside = root && inTree(root, at, []);
+  // A key without its colon is read as one with the next line; here it is a line still being written.
+  const found = inside?.onKey && isTorn(inside.entry) ? undefined : inside;
   const inComment = !isBlockText(found, at) && at > commentStart(line.text) + line.start;
   const written = keyOf(line.text);
   const unfinished = !written && !line.text.trimStart().startsWith("- ") && !found;
@@ -41,6 +43,8 @@ export function locate(parsed: ParsedNotebook, offset: number): Location {
   const onKey = written !== undefined && at <= colon;
   return { documentIndex, path, ...(entry ? { entry } : {}), onKey, onValue: written !== undefined && at > colon, inComment };
 }
+
+const isTorn = ({ keySpan }: Entry): boolean => keySpan.block.text.slice(keySpan.start, keySpan.end).includes("\n");
 
 /** Inside a block mapping and in none of its entries: the line itself says by its indentation where it stands. */
 const isGap = (found: Found): boolean => found.value.type === "map" && !found.value.flow;

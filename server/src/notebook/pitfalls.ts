@@ -16,7 +16,7 @@ const report = (state: Walk, code: string, message: string, at: Span, fixes: rea
   state.problems.push({ code, tier: "syntax", severity: "error", message, span: at, fixes });
 };
 
-const callout = /[ \t]+#(\d{1,3})(?![\d\w])[^\r\n]*/y;
+const callout = /[ \t]+#(\d{1,3})(?![\d\w])([^\r\n]*)/y;
 
 /**
  * A bar size lost to a comment: `bars: 8 #6`, `spiral: #4 at 3 in`. A comment with a space after its `#` is a comment.
@@ -30,8 +30,8 @@ export function hashCallout(state: Walk, value: Node, after: number): void {
   if (!found) return;
   const at = after + found[0].indexOf("#");
   const size = found[1];
-  const said = value.type === "scalar" ? value.text : "";
-  const instead = `${said === "" ? "" : `${said} `}no. ${size}`;
+  const said = value.type === "scalar" ? `${value.text} ` : "";
+  const instead = `${said}no. ${size}${found[2].trimEnd()}`;
   const quotedValue = value.type === "scalar" && value.style !== "plain";
   const fixes = quotedValue ? [] : [fix(`Write ${instead}`, span(state, at, at + 1), "no. ")];
   report(state, "yaml.hash-callout", `"#${size}" is read as a comment, because # begins one in YAML; write ${instead}.`, span(state, at, after + found[0].trimEnd().length), fixes);
@@ -95,14 +95,16 @@ export function listComma(state: Walk, items: readonly unknown[], first: number)
 const swallowed = /[ \t]#(?:[^\r\n]*?)[\]}][^\r\n]*/y;
 
 /** A `#` that swallows the closing brace on its line: `{bars: 8 #6, base: A}`. Says whether there is one. */
-export function flowHash(state: Walk, value: unknown, collection: YAMLMap | YAMLSeq): boolean {
-  if (!isScalar(value) || value.source === "") return false;
+export function flowHash(state: Walk, value: unknown, collection: YAMLMap | YAMLSeq, emptyAt: number): boolean {
+  if (!isScalar(value) || value.type !== "PLAIN") return false;
   const { text } = state.block;
-  const [start, end] = rangeOf(value);
   if (closes(text, rangeOf(collection)[1])) return false;
+  const empty = value.source === "";
+  const end = empty ? emptyAt : rangeOf(value)[1];
+  const start = empty ? emptyAt + 1 : rangeOf(value)[0];
   swallowed.lastIndex = end;
   const found = swallowed.exec(text);
-  if (!found || value.type !== "PLAIN") return false;
+  if (!found) return false;
   const comment = span(state, end + 1, end + found[0].trimEnd().length);
   const stop = end + found[0].search(/[,\]}]/u);
   const whole = text.slice(start, stop).trimEnd();
@@ -129,8 +131,11 @@ export function checkKey(state: Walk, key: string, at: Span): void {
     .replace(/[\uff10-\uff19]/gu, (digit) => String(digit.charCodeAt(0) - 0xff10));
   const written = state.block.text.slice(at.start, at.end) === key;
   const leading = spaced && key.trimStart() !== key;
+  // After ordinary spaces a single odd one is one too many; otherwise it stands for an ordinary one.
+  const stray = leading && at.start > 0 && state.block.text[at.start - 1] === " " && key.length - key.trimStart().length === 1;
+  const instead = leading && !stray ? plain : plain.trim();
   const message = leading
     ? `The indentation before "${plain.trim()}" has a space that is not an ordinary one (${code}), so it does not count; write ordinary spaces.`
     : `The name "${plain.trim()}" is written with ${spaced ? "a space or mark" : `"${odd[0]}"`} that is not on the keyboard (${code}); write it with ordinary characters.`;
-  report(state, "yaml.odd-character", message, at, written ? [fix(`Write ${leading ? plain : plain.trim()}`, at, leading ? plain : plain.trim())] : []);
+  report(state, "yaml.odd-character", message, at, written ? [fix(`Write ${instead.trim()} with ordinary characters`, at, instead)] : []);
 }

@@ -13,7 +13,6 @@ import { unknownKey } from "./unknown-key.js";
 
 /** What is read and kept as one: a named entry, or a section that has none. */
 export interface Unit {
-  readonly keys: readonly string[];
   /** The nodes it was read from; the same ones give the same result. */
   readonly keySpan: Span;
   readonly parts: readonly unknown[];
@@ -31,7 +30,10 @@ export interface NotebookReading {
   /** How many units were read in this call; the others were kept. */
   readonly entriesRead: number;
   readonly root: MapNode | undefined;
-  readonly units: ReadonlyMap<string, Unit>;
+  /** By entry for named entries, by name for sections that have none. */
+  readonly units: ReadonlyMap<Entry | string, Unit>;
+  /** All names of the user's own. */
+  readonly signature: string;
 }
 
 /** Reads a document. `previous` is the reading of the same document before an edit; the result is the same without it. */
@@ -56,12 +58,14 @@ export function readNotebook(parsed: ParsedNotebook, documentIndex: number, prev
     entriesRead: reader.read,
     root,
     units: reader.units,
+    signature: reader.signature,
   };
 }
 
 class Reader {
   read = 0;
-  readonly units = new Map<string, Unit>();
+  readonly units = new Map<Entry | string, Unit>();
+  readonly signature: string;
   private readonly evaluator: Evaluator;
 
   constructor(
@@ -69,27 +73,30 @@ class Reader {
     private readonly previous: NotebookReading | undefined,
   ) {
     this.evaluator = new Evaluator(root);
+    const { signature } = this.evaluator.names;
+    // The earlier string where it is equal, so that comparing it for every unit compares no characters.
+    this.signature = previous?.signature === signature ? previous.signature : signature;
   }
 
   section(field: Field, entry: Entry, inFlow: boolean): Located<unknown> | undefined {
     const node = entry.value;
     if (field.type !== "named" || node.type !== "map") {
       const parts = node.type === "map" ? node.entries : [node];
-      return this.unit([entry.key], entry.keySpan, parts, (context) => readField(field, node, entry, [entry.key], context, inFlow));
+      return this.unit(entry.key, entry.keySpan, parts, (context) => readField(field, node, entry, [entry.key], context, inFlow));
     }
     const entries = new Map<string, Located<unknown>>();
+    const seen = new Set<string>();
     for (const child of node.entries) {
-      const keys = [entry.key, child.key];
-      if (this.units.has(keys.join("\n"))) continue;
-      const located = this.unit(keys, child.keySpan, [child], (context) => readNamedEntry(field as NamedField, child, keys, context, node.flow));
+      if (seen.has(child.key)) continue;
+      seen.add(child.key);
+      const located = this.unit(child, child.keySpan, [child], (context) => readNamedEntry(field as NamedField, child, [entry.key, child.key], context, node.flow));
       if (located) entries.set(child.key, located);
     }
     const before = this.previous?.values[entry.key as keyof NotebookShape]?.value as ReadonlyMap<string, unknown> | undefined;
     return { value: before && sameMap(before, entries) ? before : entries, path: entry.key, span: entry.keySpan, node, entry, ...(node.via ? { via: node.via } : {}) };
   }
 
-  private unit(keys: readonly string[], keySpan: Span, parts: readonly unknown[], read: (context: ReadContext) => Located<unknown> | undefined): Located<unknown> | undefined {
-    const key = keys.join("\n");
+  private unit(key: Entry | string, keySpan: Span, parts: readonly unknown[], read: (context: ReadContext) => Located<unknown> | undefined): Located<unknown> | undefined {
     const before = this.previous?.units.get(key);
     if (before && before.keySpan === keySpan && sameList(before.parts, parts) && this.stillHolds(before)) {
       this.units.set(key, before);
@@ -99,10 +106,9 @@ class Reader {
     const context = newContext(this.evaluator);
     const located = read(context);
     this.units.set(key, {
-      keys,
       keySpan,
       parts,
-      names: context.usesNames ? this.evaluator.names.signature : undefined,
+      names: context.usesNames ? this.signature : undefined,
       dependencies: [...context.dependencies.values()].map((read) => ({ keys: read, outcome: outcomeText(this.evaluator.outcomeAt(read)) })),
       located,
       problems: context.problems,
@@ -112,7 +118,9 @@ class Reader {
   }
 
   private stillHolds(unit: Unit): boolean {
-    if (unit.names !== undefined && unit.names !== this.evaluator.names.signature) return false;
+    // What is suggested for an unknown name may stand anywhere in the notebook.
+    if (unit.problems.some((problem) => problem.code === "expression.unknown-name")) return false;
+    if (unit.names !== undefined && unit.names !== this.signature) return false;
     return unit.dependencies.every(({ keys, outcome }) => outcomeText(this.evaluator.outcomeAt(keys)) === outcome);
   }
 }

@@ -1,6 +1,6 @@
 /** Reading the text of one value against its field. */
 import { findBar } from "../catalog/bars.js";
-import { nearestNames } from "../catalog/lookup.js";
+import { nearestNames } from "./nearest.js";
 import { findSection } from "../catalog/sections.js";
 import { dimensionOfKind, plain, sameDimension } from "../units/dimension.js";
 import { kinds } from "../units/kinds.js";
@@ -28,6 +28,7 @@ export function readValue(field: Field, written: Written, keys: readonly string[
     if (expression) return readExpression(field, written, expression, keys, context);
     const read = field.type === "quantity" ? readQuantity(text, field.kind) : readNumber(text);
     if (!read.ok) return misread(withUnitsOf(field, text, read), written, context);
+    leadingZero(written, context);
     return bounded(field, read.value, text.trim(), name, written, context) ? { value: read.value } : undefined;
   }
   if (field.type === "yes-no") {
@@ -72,6 +73,17 @@ function misread(read: Misread, written: Written, context: ReadContext): undefin
   const fixes = read.fixes.map((fix) => replacing(fix.title, written, fix.text));
   context.problems.push(problemAt(read.code, read.message, spanIn(written, read.at, read.length), { fixes, related: viaRelated(written.node.via) }));
   return undefined;
+}
+
+/** `012` is 12 here and 10 in an older reading of YAML; whoever wrote the zero should see which. */
+function leadingZero(written: Written, context: ReadContext): void {
+  const found = /^\s*[+-]?\s*(0+)(\d+)(?![\d/]|-\d)/.exec(written.text);
+  if (!found) return;
+  const digits = found[1] + found[2];
+  const at = found[0].length - digits.length;
+  const fix = replacing(`Write ${found[2]}`, written, found[2], at, digits.length);
+  const message = `${digits} is read as ${found[2]}; leave out the zero in front.`;
+  context.problems.push(problemAt("number.leading-zero", message, spanIn(written, at, digits.length), { severity: "warning", fixes: [fix], related: viaRelated(written.node.via) }));
 }
 
 function bounded(field: QuantityField | NumberField, value: number, shown: string, name: string, written: Written, context: ReadContext): boolean {
@@ -142,7 +154,7 @@ function readChoice(field: ChoiceField, written: Written, name: string, context:
   const near = nearestNames(text, choices);
   const instead = near.length > 0 ? near : choices.slice(0, 6);
   const advice = near.length > 0 ? `did you mean ${near[0]}? It can be ${listed(choices)}.` : choices.length === 1 ? `only ${choices[0]} is covered.` : `write ${listed(choices)}.`;
-  tell(context, written, "choice.unknown", `"${text}" is not a ${name} known here; ${advice}`, 0, written.text.length, instead);
+  tell(context, written, "choice.unknown", `"${text}" is none of the choices for ${name}; ${advice}`, 0, written.text.length, instead);
   return undefined;
 }
 

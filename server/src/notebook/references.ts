@@ -1,5 +1,5 @@
 /** Names of the user's own: where each is defined and used, for going to, finding and renaming. */
-import { nearestNames } from "../catalog/lookup.js";
+import { nearestNames } from "./nearest.js";
 import type { Located } from "./fields.js";
 import type { ParsedNotebook } from "./parse.js";
 import type { Problem } from "./problem.js";
@@ -24,7 +24,7 @@ const namesOf = (root: MapNode | undefined, section: string): readonly string[] 
 };
 
 /** References to names that are not defined, each with the nearest that are. */
-export function* referenceProblems(root: MapNode | undefined, units: ReadonlyMap<string, Unit>): Generator<Problem> {
+export function* referenceProblems(root: MapNode | undefined, units: ReadonlyMap<unknown, Unit>): Generator<Problem> {
   const known = new Map<string, ReadonlySet<string>>();
   for (const unit of units.values()) {
     for (const use of unit.uses) {

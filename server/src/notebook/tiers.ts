@@ -2,6 +2,7 @@
 import type { ParsedNotebook } from "./parse.js";
 import type { Problem, Tier } from "./problem.js";
 import { absolute } from "./tree.js";
+import { mappingEnd } from "./yaml-errors.js";
 
 const order: Readonly<Record<Tier, number>> = { syntax: 0, shape: 1, references: 2, engineering: 3 };
 
@@ -43,11 +44,17 @@ function indentAt(text: string, start: number): number {
   return at - start;
 }
 
+/** Slips after which the parser takes the lines that follow for something else. */
+const swallows = new Set(["yaml.flow-hash", "yaml.open-bracket", "yaml.open-quote"]);
+
 /** Removes messages of later tiers that follow from an error of YAML itself. */
 export function withoutEchoes(problems: readonly Problem[], parsed: ParsedNotebook): Problem[] {
   const slips = parsed.problems.filter((problem) => problem.tier === "syntax" && problem.severity === "error" && problem.code !== "yaml.duplicate-key" && !problem.code.startsWith("file."));
   if (slips.length === 0) return [...problems];
-  const echoes = slips.map((problem) => echoing(parsed.text, absolute(problem.span)));
+  const echoes = slips.map((problem) => {
+    const echo = echoing(parsed.text, absolute(problem.span));
+    return swallows.has(problem.code) ? { start: echo.start, end: Math.max(echo.end, mappingEnd(parsed.text, echo.start)) } : echo;
+  });
   return problems.filter((problem) => {
     const { start, end } = absolute(problem.span);
     if (echoes.some((echo) => start < echo.end && echo.start < Math.max(end, start + 1))) return false;

@@ -1,5 +1,5 @@
 /** A key the schema does not have here: the nearest one, or where the key belongs. */
-import { nearestNames } from "../catalog/lookup.js";
+import { nearestNames } from "./nearest.js";
 import type { Field, RecordField, Shape } from "./fields.js";
 import type { Problem } from "./problem.js";
 import { asYaml } from "./quoting.js";
@@ -41,8 +41,9 @@ export function unknownKey(entry: Entry, field: RecordField, keys: readonly stri
     const said = elsewhere.includes("") ? `it is ${shownPlaces([""])}` : `it belongs ${shownPlaces(elsewhere)}`;
     return problemAt("shape.unknown-key", `"${entry.key}" is not a field of ${here}; ${said}.`, entry.keySpan, { related });
   }
-  const near = nearestNames(entry.key, known);
-  const far = near.length > 0 ? undefined : nearestNames(entry.key, [...places().keys()], 1)[0];
+  // One letter off is nothing to go by in a key of one or two letters.
+  const near = entry.key.length < 3 ? [] : nearestNames(entry.key, known);
+  const far = near.length > 0 || entry.key.length < 4 ? undefined : nearestNames(entry.key, [...places().keys()], 1)[0];
   const advice =
     near.length > 0 ? `did you mean ${near.join(" or ")}?` : far !== undefined ? `${far} is known, ${shownPlaces(places().get(far) ?? [])}.` : `it has ${known.slice(0, 8).join(", ")}${known.length > 8 ? " and more" : ""}.`;
   const fixes = near.map((name) => ({ title: `Write ${name}`, edits: [{ span: entry.keySpan, text: asYaml(name, inFlow) }] }));

@@ -125,7 +125,7 @@ function walkMap(state: Walk, node: YAMLMap, level: number): MapNode {
       continue;
     }
     const value = walkNode(state, pair.value, level, colon);
-    const swallowed = flow && flowHash(state, pair.value, node);
+    const swallowed = flow && flowHash(state, pair.value, node, colon);
     if (!swallowed) hashCallout(state, value, isScalar(pair.value) && pair.value.source !== "" ? range(pair.value)[1] : value.type === "null" ? colon : -1);
     const before = seen.get(key.text);
     if (before) {
@@ -156,6 +156,11 @@ export const repeated = (message: string, second: Span, first: Span): Problem =>
   span: second,
   related: [{ span: first, message: "It is first written here; this one is used." }],
 });
+
+const beforeSpaces = (text: string, at: number): number => {
+  while (at > 0 && text.charCodeAt(at - 1) === 32) at--;
+  return at;
+};
 
 const afterColon = (text: string, keyEnd: number): number => {
   let at = keyEnd;
@@ -189,8 +194,8 @@ function walkSeq(state: Walk, node: YAMLSeq, level: number): Node {
     const joined = node.flow === true ? listComma(state, written, i) : i;
     const [start, end] = range(item);
     const value = walkNode(state, item, level, start);
-    const swallowed = node.flow === true && flowHash(state, item, node);
-    if (!swallowed) hashCallout(state, value, isScalar(item) ? (value.type === "null" ? start : end) : -1);
+    const swallowed = node.flow === true && flowHash(state, item, node, beforeSpaces(state.block.text, start));
+    if (!swallowed) hashCallout(state, value, isScalar(item) ? (value.type === "null" ? beforeSpaces(state.block.text, start) : end) : -1);
     items.push(value);
     i = joined;
   }

@@ -54,7 +54,9 @@ function say(error: YAMLError, block: Block): Said {
   }
   if (/must end with a|end with a \}|end with a \]/iu.test(error.message)) {
     const closing = error.message.includes("}") ? "}" : "]";
-    return { code: "yaml.open-bracket", message: `A ${closing === "}" ? "{" : "["} above is not closed; write ${closing} after its last part.`, ...content };
+    const open = openingBracket(text, pos, closing === "}" ? "{" : "[");
+    const place = open < 0 ? content : trimmed(text, open, lineAt(text, open).end);
+    return { code: "yaml.open-bracket", message: `The ${closing === "}" ? "{" : "["} here is not closed; write ${closing} after its last part.`, ...place };
   }
   if (error.code === "BAD_INDENT" || /same column|indent/iu.test(error.message))
     return { code: "yaml.indentation", message: `"${words.slice(0, 40)}" does not line up with the lines it belongs to; begin it in their column.`, ...content };
@@ -89,6 +91,28 @@ function openingQuote(text: string, pos: number): number {
   const before = text.slice(from, pos + 1);
   const found = [...before.matchAll(/(?:^|[\s,[{])(["'])/gu)].at(-1);
   return found ? from + found.index + found[0].length - 1 : pos;
+}
+
+/** The bracket that is still open at a place, or -1. */
+function openingBracket(text: string, pos: number, bracket: string): number {
+  let closed = 0;
+  for (let at = Math.min(pos, text.length) - 1; at >= 0 && pos - at < 4000; at--) {
+    const char = text[at];
+    if (char === "}" || char === "]") closed++;
+    else if ((char === "{" || char === "[") && closed > 0) closed--;
+    else if (char === bracket) return at;
+  }
+  return -1;
+}
+
+/** Where the mapping that the line at `at` stands in is over: the next line indented less than that line. */
+export function mappingEnd(text: string, at: number): number {
+  const line = lineAt(text, at);
+  const depth = /^ */u.exec(text.slice(line.start, line.end))?.[0].length ?? 0;
+  if (depth === 0) return text.length;
+  const over = new RegExp(`\\n {0,${Math.min(depth, 200) - 1}}(?=[^\\s#])`, "gu");
+  over.lastIndex = at;
+  return over.exec(text)?.index ?? text.length;
 }
 
 /** One message a line: the first. */
