@@ -95,8 +95,10 @@ export function findSoil(text: string): FoundSoil | NoPresumptiveValue | NotInCa
   const isWeak = said.search(weak) >= 0;
   const bare = said.replace(conditions, " ").replace(weak, " ").replace(/\s+/g, " ").trim();
   const found = byClass(bare) ?? bySymbol(bare) ?? byName(bare);
-  const nearest = /\brock|\bledge\b|bedrock/.test(bare) ? soilClasses.slice(0, 2).map(({ name }) => name) : nearestNames(bare, soilNames);
-  if (!found) return { problem: `"${shown}" is no soil or rock known here. Write a group symbol such as SM, or a class 1 to 5`, nearest };
+  if (!found) {
+    const nearest = /\brock|\bledge\b|bedrock/.test(bare) ? soilClasses.slice(0, 2).map(({ name }) => name) : nearestNames(bare, soilNames);
+    return { problem: `"${shown}" is no soil or rock known here. Write a group symbol such as SM, or a class 1 to 5`, nearest };
+  }
   const notes = [
     isWeak ? "presumptive values ask for no density or stiffness; a loose or soft soil may carry less" : "",
     found.by === "CH" || found.by === "MH" || found.by === "fat clay" ? "highly plastic: ask whether it is expansive (IBC 1803.5.3)" : "",

@@ -80,7 +80,7 @@ function checkDocument(
   before: CheckedDocument | undefined,
 ): { document: CheckedDocument; accepting: readonly Problem[] } {
   const structure = buildStructure(reading.values, parsed.documents[index].span, before?.structure);
-  const actions = before && sameLoads(before.structure, structure) ? before.actions : actionsOf(structure, before?.actions);
+  const actions = actionsOf(structure, before?.actions);
   const nearFrom = structure.project["near from"]?.value ?? 1;
   const weighed = new Map<string, WeighedSupport>();
   for (const support of structure.supports) weighed.set(support.path, weighSupport(support, actions.of(support), nearFrom, tally, before?.weighed.get(support.path)));

@@ -11,6 +11,7 @@ export interface Weighing {
   readonly inputs: readonly string[];
   readonly demands: readonly (readonly Demand[])[];
   readonly support: Support;
+  readonly reaching: readonly ColumnActions[] | NoActions;
 }
 
 /** Counts the evaluations, for the test that an edit costs what it touches. */
@@ -82,6 +83,11 @@ export function weighCheck(
   tally: Tally,
   earlier?: Weighing,
 ): Weighing {
+  // The same support under the same loads: nothing the check could read has changed, so nothing is read.
+  if (earlier && earlier.support === support && earlier.reaching === actions) {
+    const result = withNear(earlier.result, nearFrom);
+    return result === earlier.result ? earlier : { ...earlier, result };
+  }
   const fallback = check.fixedBy(support)?.span ?? support.span;
   const none = isNone(actions);
   const demands = support.places.map((_, i) => (none ? [] : demandsOf(actions[i], check.level)));
@@ -91,6 +97,7 @@ export function weighCheck(
     inputs: gathered.map((g) => key(g.inputs) + g.missing.join() + g.blocks.join()),
     demands,
     support,
+    reaching: actions,
   });
   try {
     for (let place = 0; place < support.places.length; place += 1) gathered.push(gatherInputs(check, support, place));

@@ -68,15 +68,22 @@ export function resolveNamed<S extends Shape>(
   return resolved;
 }
 
-/** The assumptions made anywhere inside a resolved record. */
-export function* assumptionsIn(record: Readonly<Record<string, unknown>>): Generator<Assumption> {
+const assumptionsOfRecord = new WeakMap<object, readonly Assumption[]>();
+
+/** The assumptions made anywhere inside a resolved record; looked for once in each. */
+export function assumptionsIn(record: Readonly<Record<string, unknown>>): readonly Assumption[] {
+  const known = assumptionsOfRecord.get(record);
+  if (known) return known;
+  const found: Assumption[] = [];
   for (const field of Object.values(record) as (Sourced<unknown> | undefined)[]) {
     if (!field) continue;
-    if (field.assumed) yield field.assumed;
+    if (field.assumed) found.push(field.assumed);
     if (field.value instanceof Map) {
-      for (const entry of field.value.values()) yield* assumptionsIn((entry as Sourced<Record<string, unknown>>).value);
-    } else if (isRecord(field.value)) yield* assumptionsIn(field.value);
+      for (const entry of field.value.values()) found.push(...assumptionsIn((entry as Sourced<Record<string, unknown>>).value));
+    } else if (isRecord(field.value)) found.push(...assumptionsIn(field.value));
   }
+  assumptionsOfRecord.set(record, found);
+  return found;
 }
 
 /** A resolved record is told from a catalog row or a plan place by its fields, which are all sourced. */

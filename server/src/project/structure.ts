@@ -108,9 +108,7 @@ export function buildStructure(values: Values<NotebookShape>, span: Span, earlie
     ...assumptionsIn(shared.codes),
     ...assumptionsIn(shared.site),
     ...(roof ? assumptionsIn(roof.fields) : []),
-    ...[...ground.values(), ...columns.values(), ...bases.values(), ...foundations.values()].flatMap((entry) => [
-      ...assumptionsIn(entry.value as Record<string, unknown>),
-    ]),
+    ...[...ground.values(), ...columns.values(), ...bases.values(), ...foundations.values()].flatMap((entry) => assumptionsIn(entry.value as Record<string, unknown>)),
   ];
   return {
     project,
