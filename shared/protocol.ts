@@ -3,6 +3,12 @@ import type { Report, StructureReport, SupportReport } from "./report.js";
 
 export const languageId = "rootfast";
 
+/** Sent with the first request. */
+export interface InitializationOptions {
+  /** HTML tags a hover may carry, beside those of the client's capabilities. */
+  readonly hoverTags?: readonly string[];
+}
+
 /** Client to server: everything the derivation view shows of one support. */
 export const derivationRequest = "rootfast/derivation";
 export interface DerivationParams {

@@ -10,6 +10,7 @@ import {
   starterRequest,
   summaryRequest,
   type DerivationParams,
+  type InitializationOptions,
   type StarterParams,
   type SummaryParams,
 } from "../../../shared/protocol.js";
@@ -30,6 +31,12 @@ import { symbolsOf } from "./symbols.js";
 interface Client {
   html: boolean;
   lensRefresh: boolean;
+}
+
+/** What a client sends here is its own affair, so nothing is taken for granted. */
+function hoverTags(options: unknown): readonly unknown[] {
+  const tags = (options as InitializationOptions | null | undefined)?.hoverTags;
+  return Array.isArray(tags) ? tags : [];
 }
 
 export function serve(connection: Connection): void {
@@ -64,7 +71,7 @@ export function serve(connection: Connection): void {
       });
 
   connection.onInitialize((params: InitializeParams): InitializeResult => {
-    const tags = params.capabilities.general?.markdown?.allowedTags ?? [];
+    const tags = [...(params.capabilities.general?.markdown?.allowedTags ?? []), ...hoverTags(params.initializationOptions)];
     client.html = ["sub", "sup", "br"].every((tag) => tags.includes(tag));
     client.lensRefresh = params.capabilities.workspace?.codeLens?.refreshSupport === true;
     return {

@@ -11,7 +11,8 @@ export interface Worst {
   readonly result?: AnyResult;
 }
 
-const ratioOf = (result: AnyResult): number => (isRule(result) ? (result.state === "over" ? Number.POSITIVE_INFINITY : -1) : (result.ratio ?? (result.state === "over" ? Number.POSITIVE_INFINITY : -1)));
+/** A check that is over without a ratio has no capacity at all; a rule has no ratio to weigh, so it comes after those that have. */
+const ratioOf = (result: AnyResult): number => (isRule(result) ? -1 : (result.ratio ?? (result.state === "over" ? Number.POSITIVE_INFINITY : -1)));
 
 /** Over before not checked before near before holds; among equals the larger ratio. */
 export function worstOf(results: readonly AnyResult[]): Worst {
