@@ -34,7 +34,7 @@ const shownPlaces = (where: readonly string[]): string =>
 /** @param keys The path of the record the key stands in. */
 export function unknownKey(entry: Entry, field: RecordField, keys: readonly string[], inFlow: boolean): Problem {
   const known = Object.keys(field.fields as Shape);
-  const here = keys.length === 0 ? "The notebook" : keys[keys.length - 1];
+  const here = keys.length === 0 ? "the notebook" : keys[keys.length - 1];
   const related = viaRelated(entry.via);
   const elsewhere = places().get(entry.key);
   if (elsewhere) {
