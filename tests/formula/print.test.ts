@@ -24,6 +24,7 @@ describe("symbols", () => {
     ["K_phi", "K_φ", "K<sub>φ</sub>"],
     ["q_max", "q_max", "q<sub>max</sub>"],
     ["width", "width", "width"],
+    ["phiN_cbg", "φN_cbg", "φN<sub>cbg</sub>"],
   ])("%s is %s in text and %s in a hover", (name, text, html) => {
     expect(symbolText(name)).toBe(text);
     expect(symbolHtml(name)).toBe(html);

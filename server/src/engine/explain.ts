@@ -1,5 +1,7 @@
 /** What a check is, made from its declaration: for the command line, the hover and the manual. */
 import type { CheckDecl, RuleDecl } from "../checks/contract.js";
+import { shownConstant } from "../formula/constants.js";
+import { parsedOf } from "../formula/declare.js";
 import { declaredText, symbolText } from "../formula/plain.js";
 import type { Formula } from "../formula/types.js";
 import { formulasOf } from "./formulas-of.js";
@@ -28,7 +30,7 @@ export function explainText(item: CheckDecl | RuleDecl): string {
     lines.push("", "Formulas");
     for (const formula of formulas) {
       lines.push(`  ${declaredText(formula)}    [${formula.source}]`);
-      for (const [name, text] of Object.entries(formula.constants ?? {})) lines.push(`      ${symbolText(name)} = ${text.replaceAll(/\binch\b/gu, "in")}`);
+      for (const [name, constant] of Object.entries(parsedOf(formula).constants)) lines.push(`      ${symbolText(name)} = ${shownConstant(constant)}`);
     }
     lines.push("", "Symbols", ...symbolLines(formulas));
   }

@@ -1,5 +1,6 @@
 /** Recorded steps as plain data: symbols with SI value and unit, the lines in text and in MathML from the one tree. */
 import type { StepReport, SymbolReport } from "../../../shared/report.js";
+import { shownConstant } from "../formula/constants.js";
 import { parsedOf } from "../formula/declare.js";
 import { declaredMathml, resultMathml, substitutedMathml } from "../formula/mathml.js";
 import { declaredText, resultText, substitutedText } from "../formula/plain.js";
@@ -25,8 +26,7 @@ export function symbolsOf(formula: Formula, args: Readonly<Record<string, number
   return [...new Set(namesIn(tree))].flatMap((name): SymbolReport[] => {
     const constant = constants[name];
     if (constant) {
-      const shown = [constant.number, constant.unit.replaceAll(/\binch\b/gu, "in")].filter(Boolean).join(" ");
-      return [{ symbol: name, meaning: "constant of the formula", value: constant.value, unit: "SI", shown }];
+      return [{ symbol: name, meaning: "constant of the formula", value: constant.value, unit: "SI", shown: shownConstant(constant) }];
     }
     const decl = formula.symbols[name];
     return decl ? [declared(name, decl, args[name], system)] : [];

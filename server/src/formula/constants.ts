@@ -28,3 +28,11 @@ export function readConstant(id: string, name: string, text: string): Constant {
     value: (sign ? -1 : 1) * numeral.value * unit.factor,
   };
 }
+
+const tradeUnits: Readonly<Record<string, string>> = { "lbf/ft^3": "pcf", "lbf/ft^2": "psf", "lbf/inch^2": "psi", lbf: "lb" };
+
+/** A constant's unit as the trade writes it: `pcf` for `lbf/ft^3`, `in` for `inch`. */
+export const shownUnit = (unit: string): string => tradeUnits[unit] ?? unit.replaceAll(/\binch\b/gu, "in");
+
+/** A constant as declared, in the trade's units. */
+export const shownConstant = ({ number, unit }: Pick<Constant, "number" | "unit">): string => [number, shownUnit(unit)].filter(Boolean).join(" ");

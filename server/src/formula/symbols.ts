@@ -11,7 +11,12 @@ export interface SymbolParts {
   readonly subscripts: readonly string[];
 }
 
-const letter = (name: string) => (Object.hasOwn(greek, name) ? greek[name] : name);
+/** A letter by its name; a Greek one may stand before a capital, as in `phiN`, a strength with its factor. */
+function letter(name: string): string {
+  if (Object.hasOwn(greek, name)) return greek[name];
+  const joined = /^([a-z]+)([A-Z].*)$/u.exec(name);
+  return joined && Object.hasOwn(greek, joined[1]) ? greek[joined[1]] + joined[2] : name;
+}
 
 /**
  * The parts of a symbol by its name in the text: `h_ef` is h with subscript ef, `psi_ed_N` is ψ with subscript ed,N, and
