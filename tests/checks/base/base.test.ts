@@ -125,6 +125,10 @@ describe("bending of the plate on the bearing side (AISC Design Guide 1)", () =>
     near(run(plateCompression, inputsOf(plateCompression, {}), strength({ P: 100 * kip, My: 10 * kipFoot })).demand / kip, 6.653);
   });
 
+  it("asks nothing of a plate that is only lifted", () => {
+    expect(run(plateCompression, inputsOf(plateCompression, k9), strength({ P: -40 * kip })).demand).toBe(0);
+  });
+
   it("does not answer where the plate ends at the column", () => {
     const inputs = { ...inputsOf(plateCompression, {}), b_c: 16 * inch };
     expect(plateCompression.evaluate(inputs, strength({ P: kip }), plainCalc)).toMatchObject({ type: "unchecked" });
