@@ -61,6 +61,20 @@ describe("Pull on the dowels of a pad, by statics", () => {
     expect(pullOf(pad(), allowable({ P: -10 * kip, My: 10 * kipFoot })) / kip).toBeCloseTo(8.92 / 2, 9);
   });
 
+  it("changes from both rows to the far one where the near row goes slack, and not before", () => {
+    // Rows 12 in apart: both pull up to 3.92 kip-ft; at 99 % of it 7.84/2 + 3.8808/1 = 7.8008 kip in the far row.
+    expect(pullOf(pad({ spacing: 12 * inch }), allowable({ P: -10 * kip, My: 0.99 * 3.92 * kipFoot })) / kip).toBeCloseTo(7.8008 / 2, 9);
+    // At 101 %: g = 7/6 ft, (3.9592 + 7.84 x 7/6)/(7/6 + 1/2) = 7.86352 kip.
+    expect(pullOf(pad({ spacing: 12 * inch }), allowable({ P: -10 * kip, My: 1.01 * 3.92 * kipFoot })) / kip).toBeCloseTo(7.86352 / 2, 9);
+  });
+
+  it.each(["Mx", "My"] as const)("is told for any number of dowels up to the kern, N B/6, for %s", (axis) => {
+    // N = 20 + 3.6 kip: 23.6 x 4/6 = 15.733 kip-ft.
+    const at = (moment: number) => outcomeOf(dowelSteel, pad({ count: 6 }), strengthOf({ P: 20 * kip, [axis]: moment * kipFoot }));
+    expect(at(15.6).type).toBe("weighed");
+    expect(at(15.9).type).toBe("unchecked");
+  });
+
   it("carries the shear down over the pad, the grout and the plate", () => {
     const found = stepsFor(dowelSteel, { ...pad(), base: standing({ base: { grout: 1.5 * inch, plate: { thickness: 1 * inch } } }).base } as never, strengthOf({ Vx: 2 * kip, Vy: -3 * kip, P: -10 * kip }));
     expect(found.values.get("M_y")! / kipFoot).toBeCloseTo((2 * 20.5) / 12, 9);

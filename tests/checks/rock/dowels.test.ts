@@ -134,6 +134,7 @@ describe("Rock cone by its weight", () => {
     const of = (ground: object) => read(rockCone, pad({}, ground)).inputs.angle / degree;
     expect(of({})).toBeCloseTo(45, 9);
     expect(of({ condition: "fractured" })).toBeCloseTo(30, 9);
+    expect(of({ condition: "weathered" })).toBeCloseTo(30, 9);
     expect(of({ condition: "fractured", "cone angle": 40 * degree })).toBeCloseTo(40, 9);
     expect(read(rockCone, pad({}, { condition: undefined })).missing).toContain("condition of the rock, or the cone angle");
   });
