@@ -38,14 +38,14 @@ export function standing({ ground, name = "here", ...parts }: Parts): Support {
 }
 
 /** Inputs of a check for a support, with what is missing or stands in the way. */
-export function read<I extends object>(check: CheckDecl<I, Level>, support: Support): { readonly inputs: I; readonly missing: readonly string[]; readonly blocks: readonly string[] } {
+export function read<I extends object>(check: CheckDecl<I, any>, support: Support): { readonly inputs: I; readonly missing: readonly string[]; readonly blocks: readonly string[] } {
   const gather = gatherer();
   const inputs = check.inputs(support, gather, 0);
   return { inputs, missing: gather.missing, blocks: gather.blocks };
 }
 
 export function outcomeOf<I extends object>(check: CheckDecl<I, any>, support: Support, demand: Demand): Outcome {
-  const { inputs, missing, blocks } = read(check as CheckDecl<I, Level>, support);
+  const { inputs, missing, blocks } = read(check, support);
   if (missing.length > 0 || blocks.length > 0) throw new Error([...missing, ...blocks].join("; "));
   return check.evaluate(inputs, demand, plainCalc);
 }
@@ -55,7 +55,7 @@ export const weigh = <I extends object>(check: CheckDecl<I, any>, support: Suppo
 /** Values of every step that ran, by symbol, and the remarks. */
 export function stepsFor<I extends object>(check: CheckDecl<I, any>, support: Support, demand: Demand): { readonly values: ReadonlyMap<string, number>; readonly notes: readonly string[] } {
   const { calc, steps } = recordingCalc();
-  check.evaluate(read(check as CheckDecl<I, Level>, support).inputs, demand, calc);
+  check.evaluate(read(check, support).inputs, demand, calc);
   return {
     values: new Map(steps.flatMap((step) => (step.type === "formula" ? [[step.formula.result, step.value] as const] : []))),
     notes: steps.flatMap((step) => (step.type === "note" ? [step.text] : [])),
