@@ -61,7 +61,8 @@ describe("Uplift of a pier", () => {
   it("leaves out the frost depth, or the ignored depth where that is given", () => {
     const side = (foundation: object, site: object) => stepsFor(pierUplift, pier(foundation, { class: "SM" }, site), lift(1000)).values.get("R_s")! / kip;
     expect(side({ "ignored depth": undefined }, { "frost depth": 4 * foot })).toBeCloseTo(16.755 / 2, 3);
-    expect(side({ "ignored depth": 2 * foot }, { "frost depth": 4 * foot })).toBeCloseTo((16.755 * 6) / 8, 3);
+    expect(side({ "ignored depth": 5 * foot }, { "frost depth": 4 * foot })).toBeCloseTo((16.755 * 3) / 8, 3);
+    expect(side({ "ignored depth": 2 * foot }, {})).toBeCloseTo((16.755 * 6) / 8, 3);
     expect(side({ "ignored depth": undefined }, { "frost depth": 9 * foot })).toBe(0);
   });
 
