@@ -15,6 +15,8 @@ export interface DerivationParams {
   readonly uri: string;
   /** Path of the support, `columns.south`; left out: the first support of the notebook. */
   readonly subject?: string;
+  /** Titles of the load derivations whose steps are wanted; the others come with their title alone. */
+  readonly loads?: readonly string[];
 }
 export interface DerivationReply {
   /** Version of the text the numbers belong to. */

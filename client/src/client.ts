@@ -20,7 +20,7 @@ import {
 
 /** What the commands and the view ask of the server. */
 export interface Server {
-  derivation(uri: vscode.Uri, subject?: string): Promise<DerivationReply>;
+  derivation(uri: vscode.Uri, subject?: string, loads?: readonly string[]): Promise<DerivationReply>;
   summary(uri: vscode.Uri): Promise<SummaryReply>;
   starter(kind: string): Promise<StarterReply>;
   /** Called with the state of a notebook after each set of diagnostics. */
@@ -66,8 +66,8 @@ export const startServer = (context: vscode.ExtensionContext): { readonly server
   });
   return {
     server: {
-      derivation: async (uri, subject) =>
-        known(await ask<DerivationParams, DerivationReply | null>(derivationRequest, { uri: toWire.asUri(uri), subject })),
+      derivation: async (uri, subject, loads) =>
+        known(await ask<DerivationParams, DerivationReply | null>(derivationRequest, { uri: toWire.asUri(uri), subject, loads })),
       summary: async (uri) => known(await ask<SummaryParams, SummaryReply | null>(summaryRequest, { uri: toWire.asUri(uri) })),
       starter: (kind) => ask<StarterParams, StarterReply>(starterRequest, { kind }),
       onChecked: (listener) => {

@@ -16,6 +16,7 @@ const nameOf = (path: string): string => path.slice(path.indexOf(".") + 1);
 class DerivationView {
   private subject: string | undefined;
   private check: string | undefined;
+  private loads: readonly string[] = [];
   private latest: DerivationReply | undefined;
   private running = false;
   private again = false;
@@ -74,7 +75,7 @@ class DerivationView {
   private async renewOnce(): Promise<void> {
     const asked = this.subject;
     try {
-      const reply = await this.server.derivation(this.uri, asked);
+      const reply = await this.server.derivation(this.uri, asked, this.loads);
       if (this.gone || asked !== this.subject) return;
       this.latest = reply;
       this.remark = undefined;
@@ -113,6 +114,10 @@ class DerivationView {
         break;
       case "choose":
         this.show(message.subject);
+        break;
+      case "loads":
+        this.loads = message.titles;
+        void this.renew();
         break;
       case "reveal":
         void this.revealPlace(message.place);

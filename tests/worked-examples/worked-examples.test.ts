@@ -16,6 +16,14 @@ describe.each(examples)("$title", ({ file, notebook, rows }) => {
     expect(report.problems.filter((problem) => problem.severity === "error").map((problem) => problem.message)).toEqual([]);
   });
 
+  it("calculates with formulas its checks list", () => {
+    for (const finding of report.structures.flatMap((structure) => structure.supports.flatMap((support) => support.findings))) {
+      const declared = allChecks.find((check) => check.id === finding.check)?.formulas?.map((formula) => formula.id) ?? [];
+      const used = (finding.steps ?? []).flatMap((step) => (step.type === "formula" ? [step.id] : []));
+      expect(used.filter((id) => !declared.includes(id)), finding.check).toEqual([]);
+    }
+  });
+
   it.each(rows)("$subject $check $value is $expected", (row) => {
     const found = actual(report, row);
     if (row.value === "state") {

@@ -34,7 +34,7 @@ export const loadDerivations = ({ loadDerivations: list }: Structure, isOpen: (k
       const key = `load-derivation:${one.title}:${i}`;
       return h(
         "details",
-        { "data-key": key, "data-lazy": true },
+        { "data-key": key, "data-lazy": one.title },
         h("summary", {}, one.title, h("span", { class: "source" }, ` ${one.source}`)),
         isOpen(key) && steps(one.steps),
       );

@@ -79,6 +79,11 @@ const bringIntoView = (check: string): void => {
   heading.scrollIntoView({ block: "start" });
 };
 
+const askForLoads = (): void => {
+  const titles = [...document.querySelectorAll<HTMLDetailsElement>("details[data-lazy]")].filter((one) => one.open).map((one) => one.dataset.lazy ?? "");
+  vscode.postMessage({ type: "loads", titles });
+};
+
 window.addEventListener("message", ({ data }: MessageEvent<ToPage>) => {
   if (data.type === "notice") {
     render(input ? { ...input, notice: data.text } : { file: "", notice: data.text, reply: { version: 0, stale: false, subjects: [], cautions: [] } });
@@ -124,6 +129,7 @@ document.addEventListener(
     if (!(target instanceof HTMLDetailsElement) || !input || printing || !target.matches("[data-lazy]")) return;
     open = { ...open, [target.dataset.key ?? ""]: target.open };
     draw(input);
+    askForLoads();
   },
   true,
 );

@@ -11,6 +11,8 @@ export type ToPage =
 export type ToExtension =
   | { readonly type: "ready" }
   | { readonly type: "choose"; readonly subject: string }
+  /** The load derivations that are open; their steps are sent for them alone. */
+  | { readonly type: "loads"; readonly titles: readonly string[] }
   | { readonly type: "reveal"; readonly place: Place };
 
 /** What a page keeps over a reload of the window. */

@@ -128,11 +128,12 @@ export function roofSystem(inputs: RoofInputs): RoofSystem {
     outside.length > 0
       ? { unknown: `the wind loads are outside the range of the method (${sameReasons(outside)}). State reactions that were found another way` }
       : undefined;
+  let derived: readonly LoadDerivation[] | undefined;
   return {
     columns: stopped ?? beyond ?? columnActions(inputs, cases, reactions),
     resultants,
     outside,
-    derivations: () => derive(inputs, cases),
+    derivations: () => (derived ??= derive(inputs, cases)),
   };
 }
 

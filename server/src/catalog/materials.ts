@@ -38,7 +38,8 @@ export const steels: readonly Steel[] = [
   steel("A500 Gr B", 46, 58, "hollow section", "ASTM A500/A500M, shaped sections, grade B"),
   steel("A500 Gr C", 50, 62, "hollow section", "ASTM A500/A500M-21, shaped sections, grade C"),
   steel("A1085", 50, 65, "hollow section", "ASTM A1085/A1085M"),
-  steel("A36", 36, 58, "plate", "ASTM A36/A36M"),
+  steel("A36", 36, 58, "plate", "ASTM A36/A36M (from memory)"),
+  steel("A588", 50, 70, "plate", "ASTM A588/A588M, plates to 4 in. (from memory)"),
   steel("A572 Gr 50", 50, 65, "plate", "ASTM A572/A572M, grade 50"),
 ];
 

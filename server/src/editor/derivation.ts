@@ -6,7 +6,7 @@ import { resultsOf, worstOf } from "../engine/worst.js";
 import { LineIndex } from "../notebook/lines.js";
 import type { Session } from "./sessions.js";
 
-export function derivationFor(session: Session | undefined, subject: string | undefined): DerivationReply | null {
+export function derivationFor(session: Session | undefined, subject: string | undefined, loads: readonly string[] = []): DerivationReply | null {
   if (!session) return null;
   const { shown, stale, version } = session;
   const subjects = shown.documents.flatMap((document) =>
@@ -16,7 +16,7 @@ export function derivationFor(session: Session | undefined, subject: string | un
     }),
   );
   const lines = shown === session.checked ? session.lines : new LineIndex(shown.text);
-  const options = { file: session.uri, steps: true, mathml: true };
+  const options = { file: session.uri, steps: true, mathml: true, loads };
   for (const document of shown.documents) {
     const support = document.structure.supports.find((item) => item.path === subject) ?? (subject === undefined ? document.structure.supports[0] : undefined);
     if (!support) continue;

@@ -105,7 +105,7 @@ export function serve(connection: Connection): void {
   connection.onCodeAction(about("code actions", [], (session, { range }) => codeActionsFor(session, range)));
   connection.onDocumentSymbol(about("symbols", [], symbolsOf));
 
-  connection.onRequest(derivationRequest, (params: DerivationParams) => fenced("derivation", null, () => derivationFor(sessions.get(params.uri), params.subject)));
+  connection.onRequest(derivationRequest, (params: DerivationParams) => fenced("derivation", null, () => derivationFor(sessions.get(params.uri), params.subject, params.loads)));
   connection.onRequest(summaryRequest, (params: SummaryParams) => fenced("summary", null, () => summaryFor(sessions.get(params.uri))));
   connection.onRequest(starterRequest, (params: StarterParams) => starterFor(params.kind));
 

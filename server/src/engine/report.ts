@@ -30,6 +30,8 @@ export interface ReportOptions {
   readonly steps?: boolean;
   /** With MathML in the steps. */
   readonly mathml?: boolean;
+  /** Titles of the load derivations whose steps are wanted; left out: all of them. */
+  readonly loads?: readonly string[];
   /** False leaves the supports out, for a view that asks for one of them apart. */
   readonly supports?: boolean;
 }
@@ -55,6 +57,7 @@ export function buildReport(checked: Checked, options: ReportOptions): Report {
 
 export function structureReport(document: CheckedDocument, lines: LineIndex, options: ReportOptions): StructureReport {
   const { structure, system } = document;
+  const wanted = (title: string) => options.loads === undefined || options.loads.includes(title);
   return {
     name: structure.project.name?.value ?? "",
     stage: structure.project.stage?.value,
@@ -75,7 +78,7 @@ export function structureReport(document: CheckedDocument, lines: LineIndex, opt
     })),
     openItems: structure.confirm.map((item) => item.value),
     loadDerivations: options.steps
-      ? document.actions.derivations().map((derivation) => ({ title: derivation.title, source: derivation.source, steps: stepReports(derivation.steps, system, options.mathml ?? false) }))
+      ? document.actions.derivations().map((derivation) => ({ title: derivation.title, source: derivation.source, steps: wanted(derivation.title) ? stepReports(derivation.steps, system, options.mathml ?? false) : [] }))
       : undefined,
     counts: countStates(document),
   };

@@ -10,7 +10,7 @@ import { formula } from "../../formula/declare.js";
 import type { Routine } from "../../formula/types.js";
 import { anchorProjection, type Projection, type ProjectionArgs } from "../../mechanics/rectangles.js";
 import { rodGroup } from "../../mechanics/rod-group.js";
-import { distribute, isUnstable, tipsOver } from "../base/distribution.js";
+import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "../base/distribution.js";
 import { readBase, type BaseInputs } from "../base/geometry.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { concreteStrengthUsed } from "./concrete.js";
@@ -159,6 +159,7 @@ export const breakoutTension = check({
   range:
     "Cast-in rods in normalweight concrete, without supplementary or anchor reinforcement. A round pier is taken as the square inside it, a wall as a strip centered under its posts. The form with h_ef^(5/3) for deep rods is not used. Cones of neighboring posts on one wall are taken as clear of each other. " +
     "Not for an earthquake in seismic design category C to F. Side-face blowout, and the edges and spacings that keep concrete from splitting, are other limit states.",
+  formulas: [concreteModulus, modularRatio, criticalEdge, nearEdgeDepth, singleArea, groupArea, concreteStrengthUsed, basicBreakout, eccentricityFactor, edgeFactor, groupBreakout, breakoutStrength],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): BreakoutInputs => {
     blockSeismic(support.site, gather);

@@ -6,7 +6,7 @@
  */
 import { rodByDiameter } from "../../catalog/rods.js";
 import { formula } from "../../formula/declare.js";
-import { distribute, isUnstable, tipsOver } from "../base/distribution.js";
+import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "../base/distribution.js";
 import { readBase, type BaseInputs } from "../base/geometry.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { concreteStrengthUsed } from "./concrete.js";
@@ -94,6 +94,7 @@ export const pullout = check({
   fails: "The head crushes its way through the concrete, or the hook straightens and slips out.",
   seen: "Hooked bolts drawn out of a pier whole, with no cone of concrete on them.",
   range: "Cast-in headed rods and J or L bolts. A hook counts from 3 to 4.5 rod diameters; what is longer earns nothing. Not for an earthquake in seismic design category C to F.",
+  formulas: [concreteStrengthUsed, headPullout, hookPullout, hookRange, pulloutStrength, concreteModulus, modularRatio],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): PulloutInputs => {
     blockSeismic(support.site, gather);

@@ -68,6 +68,7 @@ export const steelShear = check({
   seen: "The plate slid against its rods in wide holes, the rods bent over in the grout.",
   range:
     "Threaded rods of ASTM F1554, cast in, shear shared evenly by the rods that bear; with loose washers two. Twisting of the base, shear lugs, and the bending of rods that stand free between leveling nuts are not in it, nor is an earthquake in seismic design category C to F.",
+  formulas: [tensileStrengthUsed, rodShear, groutedRodShear, rodShearDemand],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather): SteelShearInputs => {
     blockSeismic(support.site, gather);

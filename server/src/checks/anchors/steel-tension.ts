@@ -4,7 +4,7 @@
  * ACI 318-19 17.6.1, on the rod that pulls most.
  */
 import { formula } from "../../formula/declare.js";
-import { distribute, isUnstable, tipsOver } from "../base/distribution.js";
+import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "../base/distribution.js";
 import { readBase, type BaseInputs } from "../base/geometry.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { readFactors } from "./factors.js";
@@ -36,6 +36,7 @@ export const steelTension = check({
   fails: "A rod breaks in tension.",
   seen: "A rod necked or snapped at the first thread under the nut.",
   range: "Threaded rods of ASTM F1554, cast in. The rod that pulls most by elastic contact under a stiff plate; prying by a thin plate is not in it, nor is an earthquake in seismic design category C to F.",
+  formulas: [tensileStrengthUsed, rodTension, concreteModulus, modularRatio],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): SteelTensionInputs => {
     blockSeismic(support.site, gather);

@@ -10,7 +10,7 @@ import { isMissing } from "../../catalog/lookup.js";
 import { formula } from "../../formula/declare.js";
 import type { Support } from "../../project/model.js";
 import { check, unchecked, weigh, type Gather } from "../contract.js";
-import { distribute, isUnstable, tipsOver } from "./distribution.js";
+import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "./distribution.js";
 import { readBase, type BaseInputs } from "./geometry.js";
 
 export interface PlateInputs extends BaseInputs {
@@ -104,6 +104,7 @@ export const plateCompression = check({
   fails: "The plate bends up round the column under the bearing pressure.",
   seen: "A thin plate dished round the column, its corners off the grout.",
   range: "Square tubes in the middle of the plate, bend lines at 0.95 of the side. The largest bearing stress is taken over the whole overhang. Stiffened plates and plates on leveling nuts without grout are not in it.",
+  formulas: [plateStrength, cantilever, evenPressure, concreteModulus, modularRatio, cantileverMoment, thicknessNeeded],
   applies: (support) => support.base !== undefined && support.column !== undefined,
   inputs: readPlate,
   fixedBy: (support) => support.base?.fields.plate?.value.thickness ?? support.base,

@@ -9,7 +9,7 @@
 import { formula } from "../../formula/declare.js";
 import { bendLine } from "../../mechanics/plate-bend-lines.js";
 import { check, unchecked, weigh } from "../contract.js";
-import { distribute, isUnstable, tipsOver } from "./distribution.js";
+import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "./distribution.js";
 import { plateStrength, readPlate, thicknessNeeded } from "./plate-compression.js";
 
 export const bendSquare = formula({
@@ -44,6 +44,7 @@ export const plateUplift = check({
   seen: "A plate bent up along the tube's face or across its corners after a storm, the rods unbroken.",
   range:
     "Square tubes in the middle of the plate. Tension spreads at 45° to a line along the tube's side, or to the diagonal line across its corner, clipped at the plate's edges and half way to the next rod. Prying on the rods is not in it, nor is the weld.",
+  formulas: [plateStrength, concreteModulus, modularRatio, bendSquare, rodMoment, thicknessNeeded],
   applies: (support) => support.base !== undefined && support.column !== undefined,
   inputs: readPlate,
   fixedBy: (support) => support.base?.fields.plate?.value.thickness ?? support.base,

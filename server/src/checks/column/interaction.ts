@@ -12,8 +12,8 @@ import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import type { Support } from "../../project/model.js";
 import { check, unchecked, weigh, type Gather, type Outcome } from "../contract.js";
-import { compressiveStrength, tensileDesignStrength, type HssProperties } from "./compression.js";
-import { flexuralStrength } from "./flexure.js";
+import { compressiveDesignStrength, compressiveStrength, effectiveArea, effectiveWallWidth, elasticStress, flatWidth, type HssProperties, nominalStress, slendernessRatio, slenderWallLimit, tensileDesignStrength, wallElasticStress } from "./compression.js";
+import { compactFlangeLimit, compactWebLimit, effectiveFlangeWidth, effectiveSectionModulus, flexuralDesignStrength, flexuralStrength, noncompactFlange, noncompactWeb, plasticMoment, slenderFlange, slenderFlangeLimit, slenderWebLimit } from "./flexure.js";
 
 export interface ColumnInputs extends HssProperties {
   readonly section: string;
@@ -139,6 +139,7 @@ export const columnInteraction = check({
   range:
     "Square hollow sections. The base is taken as rigid: the turning of the pier or footing below is not in it, and a base that gives makes the column weaker and more flexible. " +
     "K is 2.1 with a pinned and 1.2 with a fixed column top. Lean is magnified by the column's own axial force alone, at 0.8EI; notional loads, columns that lean on others, shear and torsion are not in it.",
+  formulas: [plasticMoment, compactFlangeLimit, slenderFlangeLimit, noncompactFlange, flatWidth, effectiveFlangeWidth, effectiveSectionModulus, slenderFlange, compactWebLimit, slenderWebLimit, noncompactWeb, flexuralDesignStrength, axialSize, tensileDesignStrength, magnifiedMoment, interaction, elasticLoad, magnifier, slendernessRatio, elasticStress, nominalStress, slenderWallLimit, compressiveDesignStrength, wallElasticStress, effectiveWallWidth, effectiveArea],
   applies: (support) => support.column !== undefined,
   inputs: (support, gather) => readColumn(support, gather),
   fixedBy: (support) => support.column?.fields.section ?? support.column,

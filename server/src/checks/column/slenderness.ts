@@ -20,6 +20,7 @@ export const columnSlenderness = check({
   fails: "The column is more slender than is recommended for a member in compression.",
   seen: "A thin column that can be set swaying by hand, and that shows every bend left from shipping.",
   range: "A recommendation, not a limit of strength, for columns in compression. The base is taken as rigid.",
+  formulas: [slendernessRatio],
   applies: (support) => support.column !== undefined,
   inputs: (support, gather) => readColumn(support, gather),
   fixedBy: (support) => support.column?.fields.section ?? support.column,

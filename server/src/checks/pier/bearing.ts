@@ -9,7 +9,7 @@ import { formula } from "../../formula/declare.js";
 import { check, weigh } from "../contract.js";
 import { deadFactor } from "../site/dead-factor.js";
 import { groundValue, type GroundValue } from "../site/ground-values.js";
-import { areaOf, isPier, readPier, weightOf, type PierBody } from "./body.js";
+import { areaOf, isPier, type PierBody, pierWeight, readPier, roundArea, squareArea, weightOf } from "./body.js";
 
 export const pierPressure = formula({
   id: "pier.pressure",
@@ -38,6 +38,7 @@ export const pierBearing = check({
   seen: "A roof that sags to one column, or a beam that has lifted off its neighbor.",
   range:
     "Concentric: the moment of an embedded pier goes into the soil beside it and is left to the embedment. The pier's weight counts in full, dry and without the soil it displaces; side resistance is not added. No bell. Settlement is not checked.",
+  formulas: [roundArea, squareArea, pierWeight, pierPressure],
   applies: isPier,
   inputs: (support, gather): BearingInputs => ({
     ...readPier(support, gather),

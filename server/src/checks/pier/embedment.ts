@@ -14,7 +14,7 @@ import { cubicRoot } from "../../mechanics/cubic.js";
 import { check, weigh } from "../contract.js";
 import { groundValue, type GroundValue } from "../site/ground-values.js";
 import { isPier, readPier, type PierBody } from "./body.js";
-import { baseHeight, lateralAt, loweredGround, type Lateral } from "./grade-forces.js";
+import { baseHeight, type Lateral, lateralAt, loweredGround, momentResultant, momentX, momentY, shearResultant } from "./grade-forces.js";
 
 const free = "IBC 2021 1807.3.2.1, Eq. 18-1";
 const restrained = "IBC 2021 1807.3.2.2, Eq. 18-2 and 18-3 (coefficient from memory)";
@@ -189,6 +189,7 @@ export const pierEmbedment = check({
   range:
     "A rigid straight pier in level ground, by the building code's formula. Resultants of shear and of moment are taken as acting in one plane and one sense, the safe side where they do not. " +
     "Lateral pressure is counted to a depth of 12 ft at most. The ground counted begins below the ignored depth. Movement at grade is not checked, neither slopes nor neighboring piers, trenches or pools.",
+  formulas: [baseHeight, loweredGround, momentX, momentY, shearResultant, momentResultant, doubledBearing, diagonal, restrainedRoot, toePressure, restrainedDepth, linearTerm, constantTerm, thirdPointPressure, lengthA, leverArm, freeDepth, momentDepth, depthFromGrade],
   applies: isPier,
   inputs: (support, gather): EmbedmentInputs => {
     const ground = support.ground?.fields;

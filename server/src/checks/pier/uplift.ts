@@ -3,14 +3,14 @@
  * field the pier rises a little with every storm, or jacks up with frost, and does not go back.
  *
  * Weight by statics, buoyant below the water table, times the dead load factor of the combination. Side resistance as stated, or one
- * sixth of the presumptive bearing and at most 500 psf (IBC 2021 1810.3.3.1.4): an allowable value, no further factor. The depth that
- * freezes, or the ignored depth, gives no side resistance.
+ * sixth of the presumptive bearing and at most 500 psf (IBC 2021 1810.3.3.1.4): an allowable value, no further factor. The greater of
+ * the depth that freezes and the ignored depth gives no side resistance.
  */
 import { formula } from "../../formula/declare.js";
 import { check, weigh } from "../contract.js";
 import { deadFactor } from "../site/dead-factor.js";
 import { groundValue, type GroundValue } from "../site/ground-values.js";
-import { areaOf, isPier, perimeterOf, readPier, weightOf, type PierBody } from "./body.js";
+import { areaOf, isPier, perimeterOf, type PierBody, pierWeight, readPier, roundArea, roundPerimeter, squareArea, squarePerimeter, weightOf } from "./body.js";
 
 export const presumptiveSide = formula({
   id: "pier.presumptive-side-resistance",
@@ -84,15 +84,19 @@ export const pierUplift = check({
   seen: "A pier that has risen after a storm and does not go back.",
   range:
     "A straight pier that stands alone: no bell, no soil cone, no group of piers, no grip of frozen soil on its side. Side resistance is an allowable value and takes no further factor; the weight takes the factor of dead load.",
+  formulas: [roundArea, squareArea, pierWeight, presumptiveSide, sideLength, sideForce, roundPerimeter, squarePerimeter, upliftResistance, netUplift],
   applies: isPier,
   inputs: (support, gather): UpliftInputs => {
     const ground = support.ground?.fields;
     const ignored = support.foundation?.fields["ignored depth"];
+    const frost = support.site["frost depth"];
+    // Neither the soil that freezes nor the soil that is left out holds the pier.
+    const governs = ignored && frost && frost.value > ignored.value ? frost : (ignored ?? frost);
     return {
       ...readPier(support, gather),
       side: groundValue(support, gather, ground?.["side resistance"], "side resistance", (soil) => soil.verticalBearing),
-      withoutSide: gather.need(ignored ?? support.site["frost depth"], "frost depth of the site, or the ignored depth of the pier"),
-      withoutSideBy: ignored ? "ignored depth" : "frost depth",
+      withoutSide: gather.need(governs, "frost depth of the site, or the ignored depth of the pier"),
+      withoutSideBy: governs !== undefined && governs === ignored ? "ignored depth" : "frost depth",
       water: gather.may(ground?.["water table"]),
     };
   },

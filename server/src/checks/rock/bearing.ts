@@ -6,8 +6,9 @@
 import { footingContact } from "../../mechanics/partial-contact.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { groundValue, type GroundValue } from "../site/ground-values.js";
-import { isPadOnRock, readBlock, type RockBlock } from "./block.js";
-import { atUnderside } from "./dowel-force.js";
+import { buoyantWeight, isPadOnRock, padArm, padWeight, readBlock, type RockBlock, wallArm, wallWeight } from "./block.js";
+import { atUnderside, netAxial } from "./dowel-force.js";
+import { momentX, momentY } from "../pier/grade-forces.js";
 
 export interface RockBearingInputs {
   readonly block: RockBlock;
@@ -23,6 +24,7 @@ export const rockBearing = check({
   fails: "The rock under the pressed edge of the pad crushes or breaks along its joints.",
   seen: "Spalled rock and an open joint along the opposite edge of the pad.",
   range: "A rigid rectangular pad on level rock, concentric or lifted at one edge or corner, as long as its own load stands within it. Pressure that the dowels add where they hold the pad down is not checked. Settlement and sliding are not checked.",
+  formulas: [padWeight, wallWeight, buoyantWeight, padArm, wallArm, netAxial, momentX, momentY],
   applies: isPadOnRock,
   inputs: (support, gather, place): RockBearingInputs => ({
     block: readBlock(support, gather, place),
