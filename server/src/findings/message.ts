@@ -15,7 +15,7 @@ export function messageOf(result: AnyResult, system: UnitSystem): string {
   if (weighed.demand <= 0) return `${check.title}: no combination tries it.`;
   const show = (value: number) => format(value, weighed.quantity, system);
   const against =
-    weighed.quantity === "ratio"
+    weighed.quantity === "ratio" && weighed.capacity === 1
       ? `${show(weighed.demand)} of 1`
       : `${show(weighed.demand)} against ${show(weighed.capacity)}${ratio === undefined ? "" : `, ratio ${showRatio(ratio)}`}`;
   const head = `${check.title}: ${against} (${governing?.label ?? "governing combination"}${place}).`;

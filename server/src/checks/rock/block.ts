@@ -1,6 +1,7 @@
 /** The concrete block on the rock that acts with one support: a pad, or the length of wall and footing that acts with one post. */
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
+import { isAbove } from "../../mechanics/compare.js";
 import type { Support } from "../../project/model.js";
 import type { Gather } from "../contract.js";
 
@@ -189,5 +190,5 @@ export function sharedLength({ body }: RockBlock, calc: Calc): string | undefine
   if (body.type !== "wall" || !body.neighbors) return undefined;
   const { x1: x_1, y1: y_1, x2: x_2, y2: y_2 } = body.neighbors;
   const spacing = calc(neighborDistance, { x_1, y_1, x_2, y_2 });
-  return spacing > 0 && body.lengthPerPost > spacing ? "the length of wall per post is more than the distance between the columns, so that the same wall would be counted twice: shorten `length per post`" : undefined;
+  return spacing > 0 && isAbove(body.lengthPerPost, spacing) ? "the length of wall per post is more than the distance between the columns, so that the same wall would be counted twice: shorten `length per post`" : undefined;
 }
