@@ -85,8 +85,9 @@ interface Broken {
   readonly old: string;
   readonly fresh: string;
   readonly code: string;
-  /** Paths of the fields the slip leaves without a value; no check that reads one of them may hold. */
+  /** Ids of the checks that read the value; none of them may hold without it. */
   readonly checks: RegExp;
+  /** Names of the supports concerned; all where not given. */
   readonly supports?: readonly string[];
 }
 
@@ -113,7 +114,7 @@ const slips: readonly Broken[] = [
   { what: "a column grade that is none", old: "height: = clear height + 1 ft", fresh: "height: = clear height + 1 ft\n    grade: A36", code: "choice.unknown", checks: /^column\.interaction$/u, supports: ["west sign"] },
   { what: "a water table without its unit", old: "water table: 15 ft", fresh: "water table: 15", code: "quantity.no-unit", checks: /^pier\.uplift$/u },
   { what: "a height above grade nobody gave", old: "above grade: = above", fresh: "above grade: = abve", code: "expression.unknown-name", checks: pier },
-  { what: "a plate lost to a missing size", old: "plate: 14 in x 14 in x 1 in", fresh: "plate: 14 in x 14 in x 1", code: "quantity.no-unit", checks: /^base\./u },
+  { what: "a plate lost to a missing size", old: "plate: 14 in x 14 in x 1 in", fresh: "plate: 14 in x 14 in x 1", code: "quantity.no-unit", checks: /^base\.plate-/u },
   { what: "a frost depth without its unit", old: "frost depth: 30 in", fresh: "frost depth: 30", code: "quantity.no-unit", checks: /^site\.frost$/u },
 ];
 
@@ -128,7 +129,7 @@ describe("A value that cannot be read", () => {
     }
   });
 
-  it.each(slips)("$what: a clear message there, and no check that reads it holds", ({ old, fresh, code, checks, supports }) => {
+  it.each(slips.map((slip) => [slip.what, slip] as const))("%s: a clear message there, and no check that reads it holds", (_, { old, fresh, code, checks, supports }) => {
     const text = withChange(notebook, old, fresh);
     const checked = checkText(text);
     sound(text, checked);

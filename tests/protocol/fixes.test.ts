@@ -20,7 +20,8 @@ const cases: readonly Case[] = [
   { what: "a misspelled key", right: "    ignored depth: 1 ft", slip: "    ignored dept: 1 ft", code: "shape.unknown-key", title: "Write ignored depth" },
   { what: "a reference to a name that is close", right: "    ground: sand\n    concrete", slip: "    ground: snad\n    concrete", code: "reference.unknown", title: "Write sand" },
   { what: "a decimal comma", right: "ignored depth: 1 ft", slip: "ignored depth: 1,5 ft", code: "quantity.comma", title: "Write 1.5 ft", mended: "ignored depth: 1.5 ft" },
-  { what: "a choice that is close", right: "leveling nuts: yes\n", slip: "leveling nuts: yes\n    cracked concret: yes\n", code: "shape.unknown-key", title: "Write cracked concrete", mended: "leveling nuts: yes\n    cracked concrete: yes\n" },
+  { what: "a misspelled key at the end of its entry's line", right: "leveling nuts: yes\n", slip: "leveling nuts: yes\n    cracked concret: yes\n", code: "shape.unknown-key", title: "Write cracked concrete", mended: "leveling nuts: yes\n    cracked concrete: yes\n" },
+  { what: "a choice that is close", right: "kind: soil", slip: "kind: siol", code: "choice.unknown", title: "Write soil" },
   { what: "a space missing after a colon", right: "    depth: 8 ft", slip: "    depth:8 ft", code: "yaml.colon-space", title: "Write a space after the colon" },
   { what: "a tab in the indentation", right: "    depth: 8 ft", slip: "\t\tdepth: 8 ft", code: "yaml.tab", title: "Write spaces" },
   { what: "a comma that ends a value in braces", right: "dead: { down: 1 kip }\n      wind from the west", slip: "dead: { down: = max(1 kip, 2 kip) }\n      wind from the west", code: "yaml.flow-comma", title: 'Write "= max(1 kip, 2 kip)"', mended: 'dead: { down: "= max(1 kip, 2 kip)" }\n      wind from the west' },
@@ -36,7 +37,7 @@ describe("Fixes change what they name and no other byte", () => {
   const client = serving();
 
   for (const { name, make } of kinds) {
-    it.each(cases)(`$what, in a text with ${name}`, async ({ right, slip, code, title, mended }) => {
+    it.each(cases.map((slip) => [slip.what, slip] as const))(`%s, in a text with ${name}`, async (_, { right, slip, code, title, mended }) => {
       const open = client().open(make(withChange(notebook, right, slip)));
       const diagnostics = await open.diagnostics();
       const slipped = diagnostics.find((diagnostic) => diagnostic.code === code);

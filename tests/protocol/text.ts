@@ -13,10 +13,9 @@ export interface TextEdit {
 }
 
 export function positionAt(text: string, offset: number): Position {
+  if (text[offset - 1] === "\r" && text[offset] === "\n") throw new Error("An editor has no place between the two characters of a line end.");
   const before = text.slice(0, offset).split(/\r\n|\r|\n/u);
-  // Between the two characters of one line end the line is not over.
-  const split = text[offset - 1] === "\r" && text[offset] === "\n";
-  return split ? { line: before.length - 2, character: before[before.length - 2].length + 1 } : { line: before.length - 1, character: before[before.length - 1].length };
+  return { line: before.length - 1, character: before[before.length - 1].length };
 }
 
 export function offsetAt(text: string, position: Position): number {
