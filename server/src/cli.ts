@@ -4,7 +4,7 @@ import { basename, dirname, join } from "node:path";
 import { parseArgs } from "node:util";
 import { allChecks, allRules, findDeclared } from "./checks/registry.js";
 import { checkText } from "./engine/check-text.js";
-import { explainText } from "./engine/explain.js";
+import { explainField, explainText } from "./engine/explain.js";
 import { buildReport } from "./engine/report.js";
 import { exitCode, reportText } from "./engine/report-text.js";
 import type { Report } from "../../shared/report.js";
@@ -19,8 +19,9 @@ const usage = `rootfast: live checks of foundations and anchorage for open-sided
       2: a file cannot be read. --strict counts near and not covered too. --steps adds every step (JSON).
   rootfast summary FILE [--format html|markdown] [--out FILE]
       Writes the summary beside the notebook, as HTML and Markdown; --format picks one, --out names it, - prints it.
-  rootfast explain [ID]
-      Says what a check is: what fails, how it is seen, clause, formulas, symbols. Without an ID lists them all.
+  rootfast explain [ID | FIELD]
+      Says what a check is: what fails, how it is seen, clause, formulas, symbols; or what a field of the notebook is,
+      as in "site.wind speed" or "foundations.*.depth". Without either lists the checks.
 `;
 
 const say = (text: string) => process.stdout.write(text.endsWith("\n") ? text : `${text}\n`);
@@ -102,12 +103,14 @@ function explain(args: string[]): number {
     say([...allChecks, ...allRules].map((item) => `${item.id.padEnd(30)} ${item.title}`).join("\n"));
     return 0;
   }
-  const found = findDeclared(positionals[0]);
-  if (!found) {
-    complain(`there is no check "${positionals[0]}"; rootfast explain lists them all.`);
+  const [wanted] = positionals;
+  const found = findDeclared(wanted);
+  const text = found ? explainText(found) : explainField(wanted);
+  if (text === undefined) {
+    complain(`there is no check and no field "${wanted}"; rootfast explain lists the checks, rootfast explain foundations.* the fields of a foundation.`);
     return 2;
   }
-  say(explainText(found));
+  say(text);
   return 0;
 }
 

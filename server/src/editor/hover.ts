@@ -1,7 +1,7 @@
 /** Hover: on a field what it is, its unit, default and which checks use it; on a support the breakdown of its worst check. */
 import { MarkupKind, type Hover } from "vscode-languageserver";
 import type { CheckedDocument } from "../engine/check-text.js";
-import { resultsAt, worstOf } from "../engine/worst.js";
+import { resultsAt, worstFirst, worstOf } from "../engine/worst.js";
 import { titleOf, type AnyResult } from "../findings/result.js";
 import { isRule } from "../findings/result.js";
 import { describeField, fieldAt } from "../notebook/field-at.js";
@@ -46,7 +46,9 @@ function supportHover(document: CheckedDocument, path: readonly string[], manner
   return lines.join("\n\n");
 }
 
-const answers = (results: readonly AnyResult[]): string => {
+/** All answers, the worst first. */
+const answers = (unsorted: readonly AnyResult[]): string => {
+  const results = worstFirst(unsorted);
   const several = new Set(results.map((result) => result.support?.path)).size > 1;
   const rows = results.map((result) => `| ${several ? `${escapeMarkdown(result.support?.name ?? "")}: ` : ""}${escapeMarkdown(titleOf(result))} | ${statement(result)} |`);
   return ["| check | state |", "| --- | --- |", ...rows].join("\n");
@@ -63,9 +65,9 @@ function fieldHover(document: CheckedDocument, path: readonly string[], manner: 
   if (field.assumed) parts.push(`Left out, it is taken as ${escapeMarkdown(field.assumed.text)} (${escapeMarkdown(field.assumed.source)}).`);
   const users = usersOf(document, path.join("."));
   if (users.length > 0) {
-    parts.push(`Used by:\n\n${answers(users)}`);
     const worst = worstOf(users).result;
     if (worst) parts.push("---", breakdown(worst, manner));
+    parts.push("---", `Used by ${users.length === 1 ? "this check" : `these ${users.length} checks`}:\n\n${answers(users)}`);
   }
   return parts.join("\n\n");
 }

@@ -22,7 +22,7 @@ import { notCoveredText } from "../checks/coverage.js";
 import { derive } from "./derive.js";
 import { placeOf } from "./place.js";
 import { stepReports } from "./steps.js";
-import { countStates, resultsOf, worstOf } from "./worst.js";
+import { countStates, resultsOf, worstFirst, worstOf } from "./worst.js";
 
 export interface ReportOptions {
   readonly file: string;
@@ -168,15 +168,9 @@ export function supportReport(document: CheckedDocument, support: Support, lines
             column.cases.map((row) => ({ column: i + 1, caseId: row.loadCase.id, case: row.loadCase.title, type: row.loadCase.type, base: forces(row.base, system) })),
           ),
     noActions: "unknown" in reaching ? reaching.unknown : undefined,
-    findings: ranked(results).map((result) => findingReport(document, result, lines, options)),
+    findings: worstFirst(results).map((result) => findingReport(document, result, lines, options)),
     notCovered: (document.notCovered.get(support) ?? []).map((line) => ({ id: line.id, text: notCoveredText(line) })),
   };
-}
-
-/** Worst first within a link of the chain; the chain keeps its order. */
-function ranked(results: readonly AnyResult[]): readonly AnyResult[] {
-  const order = (result: AnyResult) => stateOrder.indexOf(result.state);
-  return [...results].sort((a, b) => order(a) - order(b));
 }
 
 export function findingReport(document: CheckedDocument, result: AnyResult, lines: LineIndex, options: ReportOptions): FindingReport {

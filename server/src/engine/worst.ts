@@ -15,15 +15,14 @@ export interface Worst {
 const ratioOf = (result: AnyResult): number => (isRule(result) ? -1 : (result.ratio ?? (result.state === "over" ? Number.POSITIVE_INFINITY : -1)));
 
 /** Over before not checked before near before holds; among equals the larger ratio. */
+const byWeight = (a: AnyResult, b: AnyResult): number => stateOrder.indexOf(a.state) - stateOrder.indexOf(b.state) || compare(ratioOf(b), ratioOf(a));
+
+const compare = (a: number, b: number): number => (a === b ? 0 : a < b ? -1 : 1);
+
+export const worstFirst = (results: readonly AnyResult[]): readonly AnyResult[] => [...results].sort(byWeight);
+
 export function worstOf(results: readonly AnyResult[]): Worst {
-  let worst: AnyResult | undefined;
-  for (const result of results) {
-    if (!worst) worst = result;
-    else {
-      const order = stateOrder.indexOf(result.state) - stateOrder.indexOf(worst.state);
-      if (order < 0 || (order === 0 && ratioOf(result) > ratioOf(worst))) worst = result;
-    }
-  }
+  const worst = results.reduce<AnyResult | undefined>((found, result) => (found && byWeight(found, result) <= 0 ? found : result), undefined);
   if (!worst) return { state: "not covered" };
   return { state: worst.state, ratio: isRule(worst) ? undefined : worst.ratio, check: idOf(worst), title: titleOf(worst), result: worst };
 }
