@@ -92,7 +92,7 @@ describe("rootfast check ends with", () => {
     for (const word of ["help", "--help", "-h"]) {
       const { code, out, err } = run(word);
       expect({ code, err }).toEqual({ code: 0, err: "" });
-      expect(out).toContain("rootfast explain [ID]");
+      expect(out).toContain("rootfast explain [ID | FIELD]");
     }
   });
 });
@@ -218,9 +218,20 @@ describe("rootfast explain", () => {
     expect(out).not.toMatch(/\[object|undefined|NaN/u);
   });
 
+  it.each([
+    ["foundations.*.depth", ["Depth of the underside below grade", "pier.embedment"]],
+    ["foundations.my pier.depth", ["foundations.*.depth"]],
+    ["site.wind speed", ["Basic wind speed", "mph", "the loads"]],
+    ["bases.*", ["plate", "anchors", "Left out"]],
+  ])("says of the field %s what it is and what uses it", (field, parts) => {
+    const { code, out } = run("explain", field);
+    expect(code).toBe(0);
+    for (const part of parts) expect(out).toContain(part);
+  });
+
   it("ends with 2 for an id there is not", () => {
     const { code, err } = run("explain", "pier.nothing");
     expect(code).toBe(2);
-    expect(err).toContain('there is no check "pier.nothing"');
+    expect(err).toContain('there is no check and no field "pier.nothing"');
   });
 });

@@ -66,7 +66,8 @@ export function explainField(path: string): string | undefined {
   }
   const reads = (formula: Formula) => Object.values(formula.symbols).some((symbol) => symbol.field === pattern);
   const users = allChecks.filter((check) => formulasOf(check).some(reads)).map((check) => `  ${check.id}  ${check.title}`);
-  if (allFormulas().some((formula) => formula.id.startsWith("actions.") && reads(formula))) users.unshift("  the loads");
+  const ofChecks = new Set<Formula>(allChecks.flatMap(formulasOf));
+  if (allFormulas().some((formula) => !ofChecks.has(formula) && reads(formula))) users.unshift("  the loads");
   if (users.length > 0) lines.push("", "Used by", ...users);
   return `${lines.join("\n")}\n`;
 }
