@@ -1,5 +1,5 @@
 /** The command line: the same engine, for a terminal or a build. */
-import { readFileSync, renameSync, writeFileSync } from "node:fs";
+import { readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { parseArgs } from "node:util";
 import { allChecks, allRules, findDeclared } from "./checks/registry.js";
@@ -66,8 +66,13 @@ function check(args: string[]): number {
 /** Writes whole or not at all. */
 function writeAtomically(file: string, text: string): void {
   const temporary = join(dirname(file), `.${basename(file)}.${process.pid}.tmp`);
-  writeFileSync(temporary, text);
-  renameSync(temporary, file);
+  try {
+    writeFileSync(temporary, text);
+    renameSync(temporary, file);
+  } catch (error) {
+    rmSync(temporary, { force: true });
+    throw error;
+  }
 }
 
 function summary(args: string[]): number {

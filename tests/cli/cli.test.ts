@@ -219,7 +219,7 @@ describe("rootfast explain", () => {
   });
 
   it.each([
-    ["foundations.*.depth", ["Depth of the underside below grade", "pier.embedment"]],
+    ["foundations.*.depth", ["Depth of the underside below grade", "pier.uplift"]],
     ["foundations.my pier.depth", ["foundations.*.depth"]],
     ["site.wind speed", ["Basic wind speed", "mph", "the loads"]],
     ["bases.*", ["plate", "anchors", "Left out"]],
