@@ -21,6 +21,21 @@ describe("missing fields", () => {
     expect(unknownOf(given)).toBe(`the loads need ${words}`);
   });
 
+  it.each([
+    ["pitched", "ridge"],
+    ["troughed", "valley"],
+  ])("a %s roof needs its %s", (shape, line) => {
+    expect(unknownOf({ roof: { shape, "low edge": undefined } })).toBe(`the loads need the way the ${line} of the roof runs (${line}: along x or along y)`);
+  });
+
+  it.each([
+    [{ shape: "pitched", ridge: "along x" }, /pitched and states a low edge.*take out `low edge` and state `ridge`/u],
+    [{ shape: "troughed", "low edge": undefined, valley: "along x", ridge: "along x" }, /troughed and states a ridge/u],
+    [{ ridge: "along y" }, /monoslope and states a ridge.*state `low edge`/u],
+  ])("a field of another shape is said: %j", (roof, words) => {
+    expect(unknownOf({ roof })).toMatch(words);
+  });
+
   it("are all named at once", () => {
     expect(unknownOf({ site: { "wind speed": undefined, exposure: undefined }, roof: { dead: undefined } })).toBe(
       "the loads need the wind speed of the site, the exposure of the site and the dead load of the roof",

@@ -13,7 +13,9 @@ interface Drawn {
   readonly width: number;
   readonly meanHeight: number;
   readonly slope: number;
+  readonly shape: RoofPlane["shape"];
   readonly lowEdge: Edge;
+  readonly ridge: "x" | "y";
   readonly exposure: "B" | "C" | "D";
   readonly top: "pinned" | "fixed";
   readonly columns: readonly { readonly u: number; readonly v: number; readonly height: number }[];
@@ -25,7 +27,9 @@ const drawn: fc.Arbitrary<Drawn> = fc.record({
   width: fc.double({ min: 17, max: 40, noNaN: true }),
   meanHeight: fc.double({ min: 10, max: 17, noNaN: true }),
   slope: fc.double({ min: 0, max: 0.9, noNaN: true }),
+  shape: fc.constantFrom("monoslope" as const, "pitched" as const, "troughed" as const),
   lowEdge: fc.constantFrom(...allEdges),
+  ridge: fc.constantFrom("x" as const, "y" as const),
   exposure: fc.constantFrom("B" as const, "C" as const, "D" as const),
   top: fc.constantFrom("pinned" as const, "fixed" as const),
   // One column in each quarter of the plan, so that the roof is always held.
@@ -40,8 +44,15 @@ const drawn: fc.Arbitrary<Drawn> = fc.record({
   ),
 });
 
+const shapeFields = ({ shape, lowEdge, ridge }: Drawn) => ({
+  shape,
+  "low edge": shape === "monoslope" ? lowEdge : undefined,
+  ridge: shape === "pitched" ? `along ${ridge}` : undefined,
+  valley: shape === "troughed" ? `along ${ridge}` : undefined,
+});
+
 const given = (of: Drawn): Given & { lines: readonly Line[] } => ({
-  roof: { length: of.length * foot, width: of.width * foot, "mean height": of.meanHeight * foot, slope: of.slope, "low edge": of.lowEdge, "flow below": "either" },
+  roof: { length: of.length * foot, width: of.width * foot, "mean height": of.meanHeight * foot, slope: of.slope, ...shapeFields(of), "flow below": "either" },
   site: { exposure: of.exposure },
   lines: of.columns.map(({ u, v, height }, i) => ({
     name: `c${i}`,
@@ -50,8 +61,13 @@ const given = (of: Drawn): Given & { lines: readonly Line[] } => ({
   })),
 });
 
-/** Elevation of the roof plane from its low edge up, written apart from the program's own form. */
-function elevation({ length, width, meanHeight, slope, lowEdge }: Drawn, x: number, y: number): number {
+/** Elevation of the roof plane from its low edges up, written apart from the program's own form. */
+function elevation({ length, width, meanHeight, slope, shape, lowEdge, ridge }: Drawn, x: number, y: number): number {
+  if (shape !== "monoslope") {
+    const [size, t] = ridge === "x" ? [width, y] : [length, x];
+    const run = shape === "pitched" ? Math.min(t, size - t) : Math.max(t, size - t) - size / 2;
+    return (meanHeight + slope * (run - size / 4)) * foot;
+  }
   const run = { south: y, north: width - y, west: x, east: length - x }[lowEdge];
   const whole = lowEdge === "south" || lowEdge === "north" ? width : length;
   return (meanHeight + slope * (run - whole / 2)) * foot;
@@ -107,7 +123,7 @@ describe("statics", () => {
   });
 
   it("column tops are in the roof plane: 2 in 12 rising north from a low edge south", () => {
-    const roof: RoofPlane = { slope: 2 / 12, length: 44 * foot, width: 24 * foot, lowEdge: "south", meanHeight: 11 * foot };
+    const roof: RoofPlane = { shape: "monoslope", slope: 2 / 12, length: 44 * foot, width: 24 * foot, lowEdge: "south", meanHeight: 11 * foot };
     const section = columnFields.section as never;
     const bases = columnsUnder(
       roof,
@@ -122,7 +138,7 @@ describe("statics", () => {
   });
 
   it("a pressure normal to the slope pushes down and toward the high edge", () => {
-    const roof: RoofPlane = { slope: 0.25, length: 40 * foot, width: 20 * foot, lowEdge: "east", meanHeight: 12 * foot };
+    const roof: RoofPlane = { shape: "monoslope", slope: 0.25, length: 40 * foot, width: 20 * foot, lowEdge: "east", meanHeight: 12 * foot };
     const [load] = stripLoads(roof, [{ x1: 0, x2: 10 * foot, y1: 0, y2: 20 * foot, pressure: 20 * psf }], plainCalc);
     const pound = psf * foot ** 2;
     expect([load.Fx / pound, load.Fy, load.Fz / pound]).toEqual([expect.closeTo(-1000, 6), 0, expect.closeTo(-4000, 6)]);
@@ -170,6 +186,7 @@ describe("symmetry", () => {
           length: of.width,
           width: of.length,
           lowEdge: turned[of.lowEdge],
+          ridge: of.ridge === "x" ? "y" : "x",
           columns: of.columns.map(({ u, v, height }) => ({ u: v, v: 1 - u, height })),
         };
         expectSame(solved(given(of)).columns, solved(given(other)).columns, turned, ([P, Vx, Vy, Mx, My]) => [P, Vy, -Vx, My, -Mx]);

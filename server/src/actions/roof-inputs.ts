@@ -2,10 +2,9 @@
 import type { Column, Roof, Sourced, Structure, Support } from "../project/model.js";
 import { isByHand } from "./by-hand.js";
 import type { NoActions } from "./demand.js";
-import type { RoofPlane } from "./roof-plane.js";
+import type { RoofPlane, RoofShape } from "./roof-plane.js";
 import type { RoofPost } from "./way-down.js";
-import type { RoofShape } from "./wind/free-roof-tables.js";
-import type { FlowBelow } from "./wind/monoslope.js";
+import type { FlowBelow } from "./wind/free-roof.js";
 import type { WindSite } from "./wind/velocity-pressure.js";
 
 /** The parts of a structure that loads depend on. Bases and ground are not among them. */
@@ -22,7 +21,6 @@ export interface PlacedPost extends RoofPost {
 /** Plain data: equal data give equal loads. SI. */
 export interface RoofInputs {
   readonly plane: RoofPlane;
-  readonly shape: RoofShape;
   readonly flow: FlowBelow;
   readonly edgeDepth: number;
   readonly dead: number;
@@ -58,8 +56,36 @@ function readPosts(structure: LoadedStructure, wanted: Wanted): readonly PlacedP
   });
 }
 
+function readPlane(roof: Roof, wanted: Wanted): RoofPlane {
+  const shape: RoofShape = wanted.need(roof.shape, "the shape of the roof");
+  const size = {
+    slope: wanted.need(roof.slope, "the slope of the roof"),
+    length: wanted.need(roof.length, "the length of the roof"),
+    width: wanted.need(roof.width, "the width of the roof"),
+  };
+  if (shape === "pitched" || shape === "troughed") {
+    const line = shape === "pitched" ? "ridge" : "valley";
+    const runs = wanted.need(roof[line], `the way the ${line} of the roof runs (${line}: along x or along y)`);
+    return { shape, ...size, ridge: runs === "along x" ? "x" : "y", meanHeight: wanted.need(roof["mean height"], "the mean height of the roof") };
+  }
+  // Which edge is wanted is known only with the shape.
+  const lowEdge = shape === undefined ? "south" : wanted.need(roof["low edge"], "the low edge of the roof");
+  return { shape, ...size, lowEdge, meanHeight: wanted.need(roof["mean height"], "the mean height of the roof") };
+}
+
+/** The fields of a roof that do not belong to its shape: they would be passed over in silence. */
+function strangerOf(roof: Roof): string | undefined {
+  const shape = roof.shape?.value;
+  if (!shape) return undefined;
+  const own = { monoslope: "low edge", pitched: "ridge", troughed: "valley" } as const;
+  const stranger = (["low edge", "ridge", "valley"] as const).find((field) => field !== own[shape] && roof[field] !== undefined);
+  return stranger && `the roof is ${shape} and states a ${stranger}, which it has not: take out \`${stranger}\` and state \`${own[shape]}\`, or change the shape`;
+}
+
 /** The inputs of the roof's loads, or what stands in the way. Only called where a roof is described. */
 export function roofInputs(structure: LoadedStructure, roof: Roof): RoofInputs | NoActions {
+  const stranger = strangerOf(roof);
+  if (stranger) return { unknown: stranger };
   const wanted = new Wanted();
   const { site, codes } = structure;
   const wind: WindSite = {
@@ -69,16 +95,9 @@ export function roofInputs(structure: LoadedStructure, roof: Roof): RoofInputs |
     K_zt: wanted.need(site["topographic factor"], "the topographic factor of the site"),
     groundElevation: wanted.need(site["ground elevation"], "the ground elevation of the site"),
   };
-  const plane: RoofPlane = {
-    slope: wanted.need(roof.slope, "the slope of the roof"),
-    length: wanted.need(roof.length, "the length of the roof"),
-    width: wanted.need(roof.width, "the width of the roof"),
-    lowEdge: wanted.need(roof["low edge"], "the low edge of the roof"),
-    meanHeight: wanted.need(roof["mean height"], "the mean height of the roof"),
-  };
+  const plane = readPlane(roof, wanted);
   const inputs: RoofInputs = {
     plane,
-    shape: wanted.need(roof.shape, "the shape of the roof"),
     flow: wanted.need(roof["flow below"], "the flow below the roof (clear, obstructed or either)"),
     edgeDepth: wanted.need(roof["edge depth"], "the edge depth of the roof"),
     dead: wanted.need(roof.dead, "the dead load of the roof"),

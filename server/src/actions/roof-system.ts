@@ -11,7 +11,7 @@ import type { RoofInputs } from "./roof-inputs.js";
 import { edges, middleOf } from "./roof-plane.js";
 import { carryDown, columnsUnder, stripLoads, type Reaction } from "./way-down.js";
 import { minimumCase, minimumLoad, minimumSource } from "./wind/minimum.js";
-import { directionOf, windCases, windPatches } from "./wind/monoslope.js";
+import { directionOf, windCases, windPatches } from "./wind/free-roof.js";
 import { figureFor } from "./wind/net-coefficients.js";
 import { velocityPressureAt } from "./wind/velocity-pressure.js";
 
@@ -63,11 +63,11 @@ interface Cases {
 }
 
 function roofCases(inputs: RoofInputs, q_h: number): Cases {
-  const { plane, shape, flow, edgeDepth, site } = inputs;
+  const { plane, flow, edgeDepth, site } = inputs;
   const cases: RoofCase[] = [deadRoofCase(inputs)];
   const outside: OutsideRange[] = [];
   for (const from of edges) {
-    const direction = directionOf(site.standard, shape, plane, from);
+    const direction = directionOf(site.standard, plane, from);
     const use = figureFor(direction, plainCalc);
     if (use.outside !== undefined) outside.push({ from, figure: use.figure, because: use.outside });
     for (const wind of windCases(plane, flow, [from])) {

@@ -10,8 +10,8 @@ import type { Forces } from "../mechanics/forces.js";
 import { hssColumn } from "../mechanics/hss-column.js";
 import { rigidRoof, type RoofColumn, type RoofLoad } from "../mechanics/rigid-roof.js";
 import type { NoActions } from "./demand.js";
-import { elevationAt, inward, middleOf, type RoofPlane } from "./roof-plane.js";
-import type { Patch } from "./wind/monoslope.js";
+import { elevationAt, inOnePlane, middleOf, riseAt, type RoofPlane } from "./roof-plane.js";
+import type { Patch } from "./wind/free-roof.js";
 
 const stripForce = formula({
   id: "actions.strip.vertical",
@@ -33,7 +33,7 @@ const stripPush = formula({
   source: "statics: normal pressure on the sloped area, its horizontal part is the vertical one times the slope",
   symbols: {
     F_h: { kind: "force", meaning: "horizontal force of the strip along a plan axis" },
-    u: { kind: "ratio", meaning: "direction the roof rises in along that axis", field: "roof.low edge" },
+    u: { kind: "ratio", meaning: "direction the roof rises in along that axis", field: "roof.shape" },
     s: { kind: "slope", meaning: "roof slope, rise over run", field: "roof.slope" },
     F_v: { kind: "force", meaning: "vertical force of the strip, positive down" },
   },
@@ -64,11 +64,11 @@ const baseElevation = formula({
 /** Forces of strips on the roof, N. */
 export function stripLoads(roof: RoofPlane, patches: readonly Patch[], calc: Calc): readonly RoofLoad[] {
   const center = middleOf(roof, calc);
-  const rise = inward[roof.lowEdge];
-  return patches.map((patch) => {
+  return inOnePlane(roof, patches, center).map((patch) => {
     const F_v = calc(stripForce, { p: patch.pressure, x_1: patch.x1, x_2: patch.x2, y_1: patch.y1, y_2: patch.y2 });
     const x = calc(stripMiddle, { a: patch.x1, b: patch.x2 });
     const y = calc(stripMiddle, { a: patch.y1, b: patch.y2 });
+    const rise = riseAt(roof, x, y, center);
     const push = (u: number): number => (u === 0 ? 0 : calc(stripPush, { u, s: roof.slope, F_v }));
     return { x, y, z: elevationAt(roof, x, y, center, calc), Fx: push(rise.x), Fy: push(rise.y), Fz: -F_v };
   });

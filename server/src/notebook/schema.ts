@@ -89,11 +89,13 @@ const combined = named(
 );
 
 const roof = record("The roof, taken as rigid in its plane.", {
-  shape: choice(["monoslope"], "Shape of the roof."),
-  slope: quantity("slope", "Slope of the roof, rise in run.", { bounds: "zero or more" }),
+  shape: choice(["monoslope", "pitched", "troughed"], "Shape of the roof: one slope, two halves rising to a ridge, or two halves falling to a valley.", { also: { gable: "pitched", gabled: "pitched", butterfly: "troughed" } }),
+  slope: quantity("slope", "Slope of the roof, or of each half of it, rise in run.", { bounds: "zero or more" }),
   length: quantity("distance", "Length of the roof in plan, along x (east)."),
   width: quantity("distance", "Width of the roof in plan, along y (north)."),
-  "low edge": choice(["north", "east", "south", "west"], "The edge the roof slopes down to. Plan axes: x east, y north, origin at the roof's southwest corner."),
+  "low edge": choice(["north", "east", "south", "west"], "The edge a monoslope roof slopes down to. Plan axes: x east, y north, origin at the roof's southwest corner."),
+  ridge: choice(["along x", "along y"], "The way the ridge of a pitched roof runs, at the middle of the plan: along x (east to west) or along y (south to north)."),
+  valley: choice(["along x", "along y"], "The way the valley of a troughed roof runs, at the middle of the plan: along x (east to west) or along y (south to north)."),
   "mean height": quantity("distance", "Mean height of the roof above grade."),
   dead: quantity("pressure", "Dead load of the roof on plan, all layers and framing.", { bounds: "zero or more" }),
   "flow below": choice(["clear", "obstructed", "either"], "Whether wind can flow below the roof: clear where not more than half the opening is blocked (ASCE 7-22 Figure 27.3-4)."),

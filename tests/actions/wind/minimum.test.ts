@@ -5,7 +5,7 @@ import { minimumCase, minimumLoad } from "../../../server/src/actions/wind/minim
 import { plainCalc } from "../../../server/src/formula/calc.js";
 import { foot, pound } from "../given.js";
 
-const roof: RoofPlane = { slope: 2 / 12, length: 44 * foot, width: 24 * foot, lowEdge: "south", meanHeight: 11 * foot };
+const roof: RoofPlane = { shape: "monoslope", slope: 2 / 12, length: 44 * foot, width: 24 * foot, lowEdge: "south", meanHeight: 11 * foot };
 
 describe("least wind force", () => {
   // Rise 24 * 2/12 = 4 ft; with a 1 ft edge the area is 5 * 44 = 220 sq ft along the slope and 1 * 24 across it.
@@ -20,6 +20,18 @@ describe("least wind force", () => {
     expect(load.Fy / pound).toBeCloseTo(Fy, 6);
     expect(load.Fz).toBe(0);
     expect([load.x, load.y, load.z].map((value) => value / foot)).toEqual([22, 12, 11].map((value) => expect.closeTo(value, 9)));
+  });
+
+  // 24 ft by 44 ft, 6 in 12: each half rises 6 ft over 12 ft; the gable is 24 ft wide and 6 ft high, 72 sq ft.
+  it.each([
+    ["pitched", "south", 16 * (1 + 6) * 44],
+    ["pitched", "west", 16 * (24 + 72)],
+    ["troughed", "south", 16 * (1 + 6) * 44],
+    ["troughed", "west", 16 * 24],
+  ] as const)("on a %s roof with its ridge or valley along x, wind from the %s", (shape, from, expected) => {
+    const halves: RoofPlane = { shape, slope: 0.5, length: 44 * foot, width: 24 * foot, ridge: "x", meanHeight: 12 * foot };
+    const load = minimumLoad(halves, foot, from, plainCalc);
+    expect((load.Fx + load.Fy) / pound).toBeCloseTo(expected, 6);
   });
 
   it("is a case of its own, named by its edge", () => {

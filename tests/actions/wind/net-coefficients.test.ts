@@ -1,15 +1,15 @@
 /** Source: ASCE 7-22 Figures 27.3-4 and 27.3-7; the same values stand in BNBC 2020 Figure 6.2.18. */
 import { describe, expect, it } from "vitest";
-import type { Flow, PressureCase } from "../../../server/src/actions/wind/free-roof-tables.js";
+import type { Flow, PressureCase, RoofShape } from "../../../server/src/actions/wind/free-roof-tables.js";
 import { figureFor, interpolatedCoefficient, zonesOf, type Direction } from "../../../server/src/actions/wind/net-coefficients.js";
-import { plainCalc } from "../../../server/src/formula/calc.js";
+import { plainCalc, recordingCalc } from "../../../server/src/formula/calc.js";
 import { foot } from "../given.js";
 
 const slopeOf = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
 
-const direction = (sense: Direction["sense"], degrees: number, h = 12, along = 20): Direction => ({
+const direction = (sense: Direction["sense"], degrees: number, h = 12, along = 20, shape: RoofShape = "monoslope"): Direction => ({
   standard: "ASCE 7-22",
-  shape: "monoslope",
+  shape,
   sense,
   slope: slopeOf(degrees),
   meanHeight: h * foot,
@@ -80,6 +80,72 @@ describe("rows of Figure 27.3-4", () => {
 
   it("interpolates linearly: 12 degrees between -0.6 at 7.5 and -0.9 at 15 is -0.78", () => {
     expect(interpolatedCoefficient.value({ C_1: -0.6, C_2: -0.9, theta: 12, theta_1: 7.5, theta_2: 15 })).toBeCloseTo(-0.78, 9);
+  });
+});
+
+describe("rows of Figures 27.3-5 and 27.3-6", () => {
+  it.each([
+    ["pitched", 7.5, "A", [1.1, -0.3], [-1.6, -1.0]],
+    ["pitched", 7.5, "B", [0.2, -1.2], [-0.9, -1.7]],
+    ["pitched", 15, "A", [1.1, -0.4], [-1.2, -1.0]],
+    ["pitched", 15, "B", [0.1, -1.1], [-0.6, -1.6]],
+    ["pitched", 22.5, "A", [1.1, 0.1], [-1.2, -1.2]],
+    ["pitched", 22.5, "B", [-0.1, -0.8], [-0.8, -1.7]],
+    ["pitched", 30, "A", [1.3, 0.3], [-0.7, -0.7]],
+    ["pitched", 30, "B", [-0.1, -0.9], [-0.2, -1.1]],
+    ["pitched", 37.5, "A", [1.3, 0.6], [-0.6, -0.6]],
+    ["pitched", 37.5, "B", [-0.2, -0.6], [-0.3, -0.9]],
+    ["pitched", 45, "A", [1.1, 0.9], [-0.5, -0.5]],
+    ["pitched", 45, "B", [-0.3, -0.5], [-0.3, -0.7]],
+    ["troughed", 7.5, "A", [-1.1, 0.3], [-1.6, -0.5]],
+    ["troughed", 7.5, "B", [-0.2, 1.2], [-0.9, -0.8]],
+    ["troughed", 15, "A", [-1.1, 0.4], [-1.2, -0.5]],
+    ["troughed", 15, "B", [0.1, 1.1], [-0.6, -0.8]],
+    ["troughed", 22.5, "A", [-1.1, -0.1], [-1.2, -0.6]],
+    ["troughed", 22.5, "B", [-0.1, 0.8], [-0.8, -0.8]],
+    ["troughed", 30, "A", [-1.3, -0.3], [-1.4, -0.4]],
+    ["troughed", 30, "B", [0.1, 0.9], [-0.2, -0.5]],
+    ["troughed", 37.5, "A", [-1.3, -0.6], [-1.4, -0.3]],
+    ["troughed", 37.5, "B", [0.2, 0.6], [-0.3, -0.4]],
+    ["troughed", 45, "A", [-1.1, -0.9], [-1.2, -0.3]],
+    ["troughed", 45, "B", [0.3, 0.5], [-0.3, -0.4]],
+  ] as const)("%s at %f degrees, case %s", (shape, degrees, pressureCase, clear, obstructed) => {
+    const close = (values: readonly number[]) => values.map((value) => expect.closeTo(value, 9));
+    for (const sense of ["low edge", "high edge"] as const) {
+      expect(coefficients(direction(sense, degrees, 12, 20, shape), "clear", pressureCase)).toEqual(close(clear));
+      expect(coefficients(direction(sense, degrees, 12, 20, shape), "obstructed", pressureCase)).toEqual(close(obstructed));
+    }
+  });
+
+  it.each([
+    ["pitched", 11.25, "clear", "A", [1.1, -0.35]],
+    ["troughed", 11.25, "obstructed", "A", [-1.4, -0.5]],
+    // Two thirds of the way from 22.5 to 30 degrees.
+    ["pitched", 27.5, "obstructed", "B", [-0.4, -1.3]],
+  ] as const)("interpolates on a %s roof at %f degrees, %s flow, case %s", (shape, degrees, flow, pressureCase, expected) => {
+    expect(coefficients(direction("low edge", degrees, 12, 20, shape), flow, pressureCase)).toEqual(expected.map((value) => expect.closeTo(value, 9)));
+  });
+
+  it.each(["pitched", "troughed"] as const)("below 7.5 degrees a %s roof has the coefficients of a level one", (shape) => {
+    expect(coefficients(direction("low edge", 7, 12, 20, shape), "clear", "A")).toEqual([1.2, 0.3]);
+    expect(coefficients(direction("high edge", 5, 12, 20, shape), "obstructed", "B")).toEqual([-1.1, -0.6]);
+  });
+
+  it.each(["pitched", "troughed"] as const)("along the ridge or valley of a %s roof the coefficients go by distance", (shape) => {
+    expect(coefficients(direction("side edge", 20, 12, 40, shape), "obstructed", "A")).toEqual([-1.2, -0.9, -0.6]);
+  });
+
+  it.each([
+    [30, "B", "clear", true],
+    [26, "B", "clear", true],
+    [22.5, "B", "clear", false],
+    [30, "A", "clear", false],
+    [30, "B", "obstructed", false],
+  ] as const)("says that the coefficient at 30 degrees is printed both ways: at %f degrees, case %s, %s flow: %s", (degrees, pressureCase, flow, said) => {
+    const of = direction("low edge", degrees, 12, 20, "troughed");
+    const { calc, steps } = recordingCalc();
+    zonesOf(figureFor(of, calc), of, flow, pressureCase, calc);
+    expect(steps.some((step) => step.type === "note" && step.text.includes("+0.1"))).toBe(said);
   });
 });
 

@@ -17,6 +17,7 @@ import {
   steepest,
   type AngleRow,
   type BandTable,
+  type DisputedCell,
   type Flow,
   type PressureCase,
   type RoofShape,
@@ -100,6 +101,7 @@ export interface Direction {
 }
 
 export type FigureUse = {
+  readonly disputed?: DisputedCell;
   /** The figure the coefficients are read from. */
   readonly figure: string;
   readonly source: string;
@@ -131,7 +133,7 @@ export function figureFor(direction: Direction, calc: Calc): FigureUse {
       : undefined;
   const use = { figure, source: byBands ? bands.source : slope.source, theta, ratio, outside };
   if (byBands) return { ...use, by: "bands", table: bands };
-  return { ...use, by: "halves", rows: slope.onto[sense === "low edge" ? "low edge" : "high edge"] };
+  return { ...use, disputed: slope.disputed, by: "halves", rows: slope.onto[sense === "low edge" ? "low edge" : "high edge"] };
 }
 
 /** The rows below and above an angle; outside the table the nearest row stands for both. */
@@ -157,6 +159,8 @@ export function zonesOf(use: FigureUse, direction: Direction, flow: Flow, pressu
     return zones;
   }
   const [below, above] = rowsAround(use.rows, use.theta);
+  const { disputed } = use;
+  if (disputed?.flow === flow && disputed.pressureCase === pressureCase && [below.angle, above.angle].includes(disputed.angle)) calc.note(disputed.words);
   const first = flow === "clear" ? 0 : 2;
   const coefficient = (half: number): number => {
     const C_1 = below[pressureCase][half];

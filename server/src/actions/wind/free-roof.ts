@@ -1,13 +1,13 @@
 /**
- * Wind on a monoslope free roof from each of its four edges: strips of the roof with their net pressure. Wind onto the high
+ * Wind on a free roof from each of its four edges: strips of the roof with their net pressure. On a monoslope, wind onto the high
  * edge gets under the roof and lifts it; wind onto the low edge presses on its top. Both halves, cases A and B and the flows that
  * apply are taken for every edge.
  */
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import type { Edge, LoadCase } from "../demand.js";
-import { extents, inward, senseOf, type EdgeSense, type RoofPlane } from "../roof-plane.js";
-import type { Flow, PressureCase, RoofShape } from "./free-roof-tables.js";
+import { edgeWords, extents, inward, senseOf, type EdgeSense, type PlanRectangle, type RoofPlane } from "../roof-plane.js";
+import type { Flow, PressureCase } from "./free-roof-tables.js";
 import { figureFor, zonesOf, type Direction } from "./net-coefficients.js";
 import { netPressureOf, type LoadStandard } from "./velocity-pressure.js";
 
@@ -24,11 +24,7 @@ const stripEdge = formula({
 });
 
 /** A rectangle of the roof in plan with its net pressure normal to the roof, Pa, positive down. Lengths m. */
-export interface Patch {
-  readonly x1: number;
-  readonly x2: number;
-  readonly y1: number;
-  readonly y2: number;
+export interface Patch extends PlanRectangle {
   readonly pressure: number;
 }
 
@@ -49,20 +45,21 @@ export interface WindOnRoof {
 /** Every case the figures ask for: four edges, the flows that apply, cases A and B. */
 export function windCases(roof: RoofPlane, below: FlowBelow, edges: readonly Edge[]): readonly WindOnRoof[] {
   return edges.flatMap((from) => {
-    const sense = senseOf(from, roof.lowEdge);
+    const sense = senseOf(from, roof);
+    const onto = edgeWords(from, roof);
     return flowsOf(below).flatMap((flow) =>
       (["A", "B"] as const).map((pressureCase): WindOnRoof => {
-        const title = `wind from the ${from}, onto the ${sense}, case ${pressureCase}, ${flow} flow`;
+        const title = `wind from the ${from}, onto the ${onto}, case ${pressureCase}, ${flow} flow`;
         return { loadCase: { id: `wind/${from}/${pressureCase}/${flow}`, type: "W", title, from }, from, sense, pressureCase, flow };
       }),
     );
   });
 }
 
-export const directionOf = (standard: LoadStandard, shape: RoofShape, roof: RoofPlane, from: Edge): Direction => ({
+export const directionOf = (standard: LoadStandard, roof: RoofPlane, from: Edge): Direction => ({
   standard,
-  shape,
-  sense: senseOf(from, roof.lowEdge),
+  shape: roof.shape,
+  sense: senseOf(from, roof),
   slope: roof.slope,
   meanHeight: roof.meanHeight,
   along: extents(roof, from).along,
