@@ -63,11 +63,11 @@ describe("unfactored reactions", () => {
   const actions = reach(standing({ reactions }, 10 * foot));
 
   it.each([
-    // 0.9 * 4 - 10, 1.2 * 4 + 6, 0.6 * 4 - 0.6 * 10, 4 + 0.45 * 6
+    // 0.9 * 4 - 10, 1.2 * 4 + 6, 0.6 * 4 - 0.6 * 10, 4 + 0.6 * 6
     ["strength", "0.9D + 1.0W: wind 1", -6.4],
     ["strength", "1.2D + 1.0W: wind 2", 10.8],
     ["allowable", "0.6D + 0.6W: wind 1", -3.6],
-    ["allowable", "1.0D + 0.45W: wind 2", 6.7],
+    ["allowable", "1.0D + 0.6W: wind 2", 7.6],
   ] as const)("%s, %s", (level, label, P) => {
     const demand = byLabel(actions[level], label);
     expect(demand.base.P / kip).toBeCloseTo(P, 9);
@@ -98,6 +98,20 @@ describe("unfactored reactions", () => {
   });
 });
 
+describe("a dead load stated light and heavy", () => {
+  const actions = reach(standing({ reactions: { "dead, light": { down: 2 * kip }, "dead, heavy": { down: 3 * kip }, wind: { up: 4 * kip } } }));
+
+  it.each([
+    // 0.9 * 2 - 4, 1.2 * 3 - 4, 0.6 * 2 - 0.6 * 4, 3 - 0.6 * 4
+    ["strength", "0.9D + 1.0W: dead, light; wind", -2.2],
+    ["strength", "1.2D + 1.0W: dead, heavy; wind", -0.4],
+    ["allowable", "0.6D + 0.6W: dead, light; wind", -1.2],
+    ["allowable", "1.0D + 0.6W: dead, heavy; wind", 0.6],
+  ] as const)("holds down with the light and presses with the heavy: %s, %s", (level, label, P) => {
+    expect(byLabel(actions[level], label).base.P / kip).toBeCloseTo(P, 9);
+  });
+});
+
 describe("combined reactions", () => {
   it("are demands at their own level under their own name", () => {
     const actions = reach(standing({ combined: { uplift: { level: "strength", up: 20 * kip, "shear x": 3 * kip }, service: { level: "allowable", down: 9 * kip } } }));
@@ -115,13 +129,14 @@ describe("combined reactions", () => {
 
   it("stand beside unfactored ones", () => {
     const actions = reach(standing({ reactions: { dead: { down: kip } }, combined: { worst: { level: "strength", up: kip } } }));
-    expect(actions.strength.map(({ label }) => label)).toEqual(["1.4D", "1.2D", "worst"]);
+    expect(actions.strength.map(({ label }) => label)).toEqual(["1.4D", "worst"]);
   });
 });
 
 describe("reactions that lack something say what", () => {
   it.each([
     ["no dead load", { reactions: { "wind 1": { up: kip } } }, /no dead load/u],
+    ["a light dead load alone beside another", { reactions: { "dead light": { down: kip }, dead: { down: kip } } }, /more than one dead load/u],
     ["two dead loads", { reactions: { dead: { down: kip }, "dead of roof": { down: kip } } }, /more than one dead load/u],
     ["an unknown name", { reactions: { dead: { down: kip }, lateral: { up: kip } } }, /"lateral" has no load type/u],
     ["no level", { combined: { worst: { up: kip } } }, /"worst" does not say its level/u],

@@ -123,6 +123,9 @@ interface StatedCase extends Reaction {
   readonly loadCase: LoadCase;
 }
 
+/** Which estimate of the dead load an entry's name says it is. */
+const estimateIn = (name: string): LoadCase["estimate"] => (/\blight\b/iu.test(name) ? "light" : /\bheavy\b/iu.test(name) ? "heavy" : undefined);
+
 const idOf = (name: string): string => name.trim().toLowerCase().replace(/\s+/gu, "-");
 
 function statedCases(reactions: Reactions, height: number | undefined, calc: Calc): readonly StatedCase[] | NoActions {
@@ -136,10 +139,13 @@ function statedCases(reactions: Reactions, height: number | undefined, calc: Cal
       cases.push({ loadCase: { id: `${idOf(name)}/reversed`, type, title: `${name}, in the other sense` }, ...ends(inOtherSense(base, calc), height, calc) });
     }
   }
-  const dead = cases.filter(({ loadCase }) => loadCase.type === "D").length;
-  if (dead === 0) return { unknown: "the reactions name no dead load: state it, as 0 kip if there is none" };
-  if (dead > 1) return { unknown: "the reactions name more than one dead load: add them up into one" };
-  return cases;
+  const dead = cases.filter(({ loadCase }) => loadCase.type === "D");
+  if (dead.length === 0) return { unknown: "the reactions name no dead load: state it, as 0 kip if there is none" };
+  if (dead.length === 1) return cases;
+  const estimates = dead.map(({ loadCase }) => estimateIn(loadCase.title));
+  const isPair = dead.length === 2 && estimates.includes("light") && estimates.includes("heavy");
+  if (!isPair) return { unknown: "the reactions name more than one dead load: add them up into one, or name two `dead, light` and `dead, heavy`" };
+  return cases.map((one) => (one.loadCase.type === "D" ? { ...one, loadCase: { ...one.loadCase, estimate: estimateIn(one.loadCase.title) } } : one));
 }
 
 function statedDemands(combined: Combined | undefined, height: number | undefined, calc: Calc): readonly Demand<CombinedLevel>[] | NoActions {

@@ -1,97 +1,87 @@
 /**
- * Load combinations as data, and the choice of load cases for each. A combination names a load type, and every case of that type is
- * tried in turn; types the structure has no load of drop out. One or more variable loads may also be absent (ASCE 7-22 2.3.1, 2.4.1).
+ * Combinations named by their terms, and the choice of load cases for each: every case of a load type is tried in turn, and types the
+ * structure has no load of drop out. A variable load may also be absent (ASCE 7-22 2.3.1, 2.4.1).
+ *
+ * The list is kept short without losing a governing case. Effects are linear in the loads, and what a part can carry is taken as convex,
+ * so that a combination between two others does not govern: a companion alone is not tried where a combination with larger factors holds
+ * the same loads, and of loads alike in place only the largest.
  */
+import { plainCalc } from "../formula/calc.js";
+import { formula } from "../formula/declare.js";
 import type { Calc } from "../formula/types.js";
 import { superposition } from "../mechanics/superposition.js";
-import type { Combination, Demand, Level, LoadCase, LoadType, Term } from "./demand.js";
+import { combinationRows, type CombinationRow, type CombinedLevel } from "./combination-rows.js";
+import type { Combination, Demand, LoadCase, LoadType, Term } from "./demand.js";
+import type { Edition } from "./edition.js";
 import type { Reaction } from "./way-down.js";
-import type { LoadStandard } from "./wind/velocity-pressure.js";
 
-/** Levels that are combined; service-level wind has no combination of the standard. */
-export type CombinedLevel = Exclude<Level, "service">;
+export type { CombinedLevel } from "./combination-rows.js";
 
-interface CombinationRow {
-  readonly clause: string;
-  /** Terms without which it is not this combination. */
-  readonly all: readonly Term[];
-  /** Of each group one term, or none. */
-  readonly any?: readonly (readonly Term[])[];
+const factoredPressure = formula({
+  id: "actions.combination.uniform",
+  text: "q = f * p",
+  source: "arithmetic",
+  symbols: {
+    q: { kind: "pressure", meaning: "factored pressure on plan" },
+    f: { kind: "ratio", meaning: "load factor" },
+    p: { kind: "pressure", meaning: "uniform pressure on plan" },
+  },
+});
+
+const factorText = (factor: number): string => (Number.isInteger(factor) ? factor.toFixed(1) : String(Number(factor.toPrecision(3))));
+
+/** `0.9D - 1.0Ev + 1.0E`. */
+export const labelOf = (terms: readonly Term[]): string =>
+  terms.map(({ factor, type }, i) => `${i === 0 ? "" : factor < 0 ? " - " : " + "}${factorText(Math.abs(factor))}${type}`).join("");
+
+/** A term with the place of its load case in the list of load cases. */
+interface Acting {
+  readonly term: Term;
+  readonly at: number;
 }
 
-const term = (factor: number, type: LoadType): Term => ({ factor, type });
+/** Cases that a dead load of this factor is taken from: the light estimate where it holds down, the heavy one where it presses. */
+const fits = ({ type, factor }: Term, { estimate }: LoadCase): boolean => type !== "D" || estimate === undefined || estimate === (factor < 1 ? "light" : "heavy");
 
-const asce722Strength: readonly CombinationRow[] = [
-  { clause: "ASCE 7-22 2.3.1, combination 1a", all: [term(1.4, "D")] },
-  { clause: "ASCE 7-22 2.3.1, combination 2a", all: [term(1.2, "D"), term(1.6, "L")], any: [[term(0.5, "Lr"), term(0.3, "S"), term(0.5, "R")]] },
-  {
-    clause: "ASCE 7-22 2.3.1, combination 3a",
-    all: [term(1.2, "D")],
-    any: [[term(1.6, "Lr"), term(1, "S"), term(1.6, "R")], [term(1, "L"), term(0.5, "W")]],
-  },
-  {
-    clause: "ASCE 7-22 2.3.1, combination 4a",
-    all: [term(1.2, "D"), term(1, "W")],
-    any: [[term(1, "L")], [term(0.5, "Lr"), term(0.3, "S"), term(0.5, "R")]],
-  },
-  { clause: "ASCE 7-22 2.3.1, combination 5a", all: [term(0.9, "D"), term(1, "W")] },
-  { clause: "ASCE 7-22 2.3.6, combination 6 (from memory)", all: [term(1.2, "D"), term(1, "E")], any: [[term(1, "L")], [term(0.15, "S")]] },
-  { clause: "ASCE 7-22 2.3.6, combination 7 (from memory)", all: [term(0.9, "D"), term(1, "E")] },
-];
+const actingOf = (term: Term, loadCases: readonly LoadCase[]): readonly Acting[] =>
+  loadCases.flatMap((loadCase, at) => (loadCase.type === term.type && fits(term, loadCase) ? [{ term, at }] : []));
 
-/** 0.45 is 0.75 of 0.6 W, 0.525 is 0.75 of 0.7 S or of 0.7 E. */
-const asce722Allowable: readonly CombinationRow[] = [
-  { clause: "ASCE 7-22 2.4.1, combination 1a", all: [term(1, "D")] },
-  { clause: "ASCE 7-22 2.4.1, combination 2a", all: [term(1, "D"), term(1, "L")] },
-  { clause: "ASCE 7-22 2.4.1, combination 3a", all: [term(1, "D")], any: [[term(1, "Lr"), term(0.7, "S"), term(1, "R")]] },
-  {
-    clause: "ASCE 7-22 2.4.1, combination 4a",
-    all: [term(1, "D"), term(0.75, "L")],
-    any: [[term(0.75, "Lr"), term(0.525, "S"), term(0.75, "R")]],
-  },
-  { clause: "ASCE 7-22 2.4.1, combination 5a", all: [term(1, "D"), term(0.6, "W")] },
-  {
-    clause: "ASCE 7-22 2.4.1, combination 6a",
-    all: [term(1, "D"), term(0.45, "W")],
-    any: [[term(0.75, "L")], [term(0.75, "Lr"), term(0.525, "S"), term(0.75, "R")]],
-  },
-  { clause: "ASCE 7-22 2.4.1, combination 7a", all: [term(0.6, "D"), term(0.6, "W")] },
-  { clause: "ASCE 7-22 2.4.5, combination 8 (from memory)", all: [term(1, "D"), term(0.7, "E")] },
-  { clause: "ASCE 7-22 2.4.5, combination 9 (from memory)", all: [term(1, "D"), term(0.525, "E")], any: [[term(0.75, "L")], [term(0.1, "S")]] },
-  { clause: "ASCE 7-22 2.4.5, combination 10 (from memory)", all: [term(0.6, "D"), term(0.7, "E")] },
-];
-
-const rows: Readonly<Record<LoadStandard, Readonly<Record<CombinedLevel, readonly CombinationRow[]>>>> = {
-  "ASCE 7-22": { strength: asce722Strength, allowable: asce722Allowable },
+/** The pressure a term puts on all of the roof alike, if it does. */
+const uniformOf = ({ term, at }: Acting, loadCases: readonly LoadCase[]): number | undefined => {
+  const { uniform } = loadCases[at];
+  return uniform === undefined ? undefined : plainCalc(factoredPressure, { f: term.factor, p: uniform });
 };
 
-const factorText = (factor: number): string => (Number.isInteger(factor) ? factor.toFixed(1) : String(factor));
-
-export const labelOf = (terms: readonly Term[]): string => terms.map(({ factor, type }) => `${factorText(factor)}${type}`).join(" + ");
-
-/** Every way to take one present term of each group, or none. */
-function choices(groups: readonly (readonly Term[])[], present: ReadonlySet<LoadType>): readonly (readonly Term[])[] {
-  return groups.reduce<readonly (readonly Term[])[]>(
-    (so, group) => {
-      const possible = group.filter(({ type }) => present.has(type));
-      return so.flatMap((terms) => [terms, ...possible.map((one) => [...terms, one])]);
-    },
-    [[]],
-  );
+/** The choices of a group: every case of each of its terms, but of uniform ones the largest alone. */
+function choicesOf(group: readonly Term[], loadCases: readonly LoadCase[]): readonly Acting[] {
+  const all = group.flatMap((term) => actingOf(term, loadCases));
+  let largest: Acting | undefined;
+  let most = 0;
+  for (const one of all) {
+    const pressure = uniformOf(one, loadCases);
+    if (pressure !== undefined && pressure > most) [largest, most] = [one, pressure];
+  }
+  return all.filter((one) => one === largest || uniformOf(one, loadCases) === undefined);
 }
 
-/** The combinations of a level for a structure with loads of these types, each once, named by its terms. */
-export function combinationsFor<L extends CombinedLevel>(standard: LoadStandard, level: L, present: ReadonlySet<LoadType>): readonly Combination<L>[] {
-  const found = new Map<string, Combination<L>>();
-  for (const row of rows[standard][level]) {
-    if (!row.all.every(({ type }) => present.has(type))) continue;
-    for (const more of choices(row.any ?? [], present)) {
-      const terms = [...row.all, ...more];
-      const label = labelOf(terms);
-      if (!found.has(label)) found.set(label, { level, label, terms, clause: row.clause });
-    }
+/** Every list of terms and cases a row stands for. */
+function listsOf(row: CombinationRow, loadCases: readonly LoadCase[]): readonly (readonly Acting[])[] {
+  let lists: readonly (readonly Acting[])[] = [[]];
+  const add = (choices: readonly Acting[], mayBeNone: boolean): void => {
+    lists = lists.flatMap((list) => [...(mayBeNone ? [list] : []), ...choices.map((one) => [...list, one])]);
+  };
+  // The terms stand in the order they are named in, dead load first.
+  const [dead, ...others] = row.all;
+  add(actingOf(dead, loadCases), false);
+  for (const term of row.with ?? []) {
+    const acting = actingOf(term, loadCases);
+    add(acting, acting.length === 0);
   }
-  return [...found.values()];
+  for (const term of others) add(actingOf(term, loadCases), false);
+  if (row.lead) add(choicesOf(row.lead, loadCases), false);
+  const least = lists[0]?.length ?? 0;
+  for (const group of row.any ?? []) add(choicesOf(group, loadCases), true);
+  return row.some ? lists.filter((list) => list.length > least) : lists;
 }
 
 /** A combination with one load case chosen for each of its terms. */
@@ -104,21 +94,34 @@ export interface Chosen<L extends CombinedLevel> {
 }
 
 /** Enumerates the load cases of every combination. The same list serves every column. */
-export function chosenCases<L extends CombinedLevel>(standard: LoadStandard, level: L, loadCases: readonly LoadCase[]): readonly Chosen<L>[] {
-  const present = new Set(loadCases.map(({ type }) => type));
-  return combinationsFor(standard, level, present).flatMap((combination) => {
-    const picks = combination.terms.reduce<readonly (readonly number[])[]>((so, { type }) => {
-      const of = [...loadCases.keys()].filter((i) => loadCases[i].type === type);
-      return so.flatMap((indices) => of.map((i) => [...indices, i]));
-    }, [[]]);
-    return picks.map((indices): Chosen<L> => {
-      const cases = indices.map((i) => loadCases[i]);
-      // The dead load is in every combination; naming it again would tell nothing.
-      const named = cases.filter(({ type }) => type !== "D").map(({ title }) => title);
-      const label = [combination.label, named.join("; ")].filter(Boolean).join(": ");
-      return { combination, label, cases, indices };
-    });
-  });
+export function chosenCases<L extends CombinedLevel>(
+  standard: Edition,
+  level: L,
+  loadCases: readonly LoadCase[],
+  useAlternative = false,
+): readonly Chosen<L>[] {
+  const combinations = new Map<string, Combination<L>>();
+  const found = new Map<string, Chosen<L>>();
+  for (const row of combinationRows(standard, level, useAlternative)) {
+    for (const list of listsOf(row, loadCases)) {
+      const terms = list.map(({ term }) => term);
+      const name = labelOf(terms);
+      let combination = combinations.get(name);
+      if (!combination) combinations.set(name, (combination = { level, label: name, terms, clause: row.clause }));
+      const cases = list.map(({ at }) => loadCases[at]);
+      // The one dead load is in every combination, and its vertical part of an earthquake goes with it; naming them again would tell nothing.
+      const named = cases.filter(({ type, estimate }) => (type !== "D" || estimate !== undefined) && type !== "Ev").map(({ title }) => title);
+      const label = [name, named.join("; ")].filter(Boolean).join(": ");
+      if (!found.has(label)) found.set(label, { combination, label, cases, indices: list.map(({ at }) => at) });
+    }
+  }
+  return [...found.values()];
+}
+
+/** The combinations of a level for a structure with loads of these types, each once, named by its terms. */
+export function combinationsFor<L extends CombinedLevel>(standard: Edition, level: L, present: ReadonlySet<LoadType>, useAlternative = false): readonly Combination<L>[] {
+  const one = [...present].map((type): LoadCase => ({ id: type, type, title: type }));
+  return [...new Set(chosenCases(standard, level, one, useAlternative).map(({ combination }) => combination))];
 }
 
 /** The combined forces of one column, whose reactions stand in the order of the load cases. */

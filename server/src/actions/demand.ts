@@ -12,7 +12,8 @@ export type Level = "strength" | "allowable" | "service";
 /** The edge of the roof the wind comes from. */
 export type Edge = "north" | "east" | "south" | "west";
 
-export type LoadType = "D" | "L" | "Lr" | "S" | "R" | "W" | "E";
+/** `E` is the sideways part of the earthquake, `Ev` its vertical part where that is a case of its own. */
+export type LoadType = "D" | "L" | "Lr" | "S" | "R" | "W" | "E" | "Ev";
 
 /** One load on the structure, before any factor. */
 export interface LoadCase {
@@ -22,6 +23,13 @@ export interface LoadCase {
   /** In words: "wind from the south, onto the low edge, case B, clear flow". */
   readonly title: string;
   readonly from?: Edge;
+  /** Of a dead load with a least and a most: the light one holds down, the heavy one presses. */
+  readonly estimate?: "light" | "heavy";
+  /**
+   * Pressure on plan, Pa, of a load that is the same all over the roof. Of two such loads that cannot act together the larger one stands for
+   * both: the effects of the smaller lie between those of the larger and of none.
+   */
+  readonly uniform?: number;
 }
 
 export interface Term {
