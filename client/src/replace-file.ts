@@ -1,9 +1,10 @@
 /** Writing a file so that a reader sees the old text or the new one, never half of it. */
+import { rename } from "node:fs/promises";
 import * as vscode from "vscode";
 
 /**
  * Writes under a temporary name in the same folder, then renames over the old file.
- * @throws vscode.FileSystemError where the folder cannot be written; the old file is then as it was.
+ * @throws where the folder cannot be written; the old file is then as it was.
  */
 export const replaceFile = async (file: vscode.Uri, text: string): Promise<void> => {
   const { fs } = vscode.workspace;
@@ -12,7 +13,9 @@ export const replaceFile = async (file: vscode.Uri, text: string): Promise<void>
   const temporary = vscode.Uri.joinPath(file, "..", `.${name}.${mark}.tmp`);
   try {
     await fs.writeFile(temporary, new TextEncoder().encode(text));
-    await fs.rename(temporary, file, { overwrite: true });
+    // The editor's own rename removes the old file first, and for that moment there would be none.
+    if (file.scheme === "file") await rename(temporary.fsPath, file.fsPath);
+    else await fs.rename(temporary, file, { overwrite: true });
   } catch (error) {
     await fs.delete(temporary).then(undefined, () => undefined);
     throw error;

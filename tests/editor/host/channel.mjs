@@ -19,6 +19,8 @@
  *   type        text                            types into what has the focus
  *   resize      width, height                   of the window, in pixels
  *   emulate     colorScheme?, forcedColors?, reducedMotion?   media features of the page
+ *   print       name, file                      an HTML file on letter paper: tests/output/screenshots/<name>.pdf, and answers
+ *                                               `{ path, pages, cutOff }`, what of it is wider than the paper
  *   problems                                    errors the page and the extension hosts have logged since the last call,
  *                                               without the known complaints of the host itself
  *
@@ -35,6 +37,7 @@ import { stripVTControlCharacters } from "node:util";
 import { findInEditor, hoverText, pointAt } from "./editor-text.mjs";
 import { repository } from "./install.mjs";
 import { isNoise } from "./noise.mjs";
+import { printHtml } from "./print.mjs";
 
 const screenshots = join(repository, "tests", "output", "screenshots");
 const usualTimeout = 10_000;
@@ -131,6 +134,10 @@ const commands = {
   },
   async emulate(page, { colorScheme, forcedColors, reducedMotion }) {
     await page.emulateMedia({ colorScheme, forcedColors, reducedMotion });
+  },
+  async print(page, { name, file }) {
+    if (!/^[\w-]+$/.test(name ?? "")) throw new Error("A print needs a name of letters, digits, - and _.");
+    return printHtml(page.context().browser(), file, join(screenshots, `${name}.pdf`));
   },
   async problems(_page, _options, state) {
     return state.problems.splice(0);

@@ -44,7 +44,8 @@ async function runTests({ extensions, tests, folder }) {
   cleanups.push(() => rmSync(dataFolder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 }));
   const channel = await openChannel();
   cleanups.push(() => channel.close());
-  const server = await startServer({ dataFolder, env: channel.env, testDriver: true });
+  // A page saves by itself unless it is told not to; a desktop does not, and a test must find the files as they were.
+  const server = await startServer({ dataFolder, env: channel.env, testDriver: true, settings: { "files.autoSave": "off" } });
   cleanups.push(() => server.stop());
   const browser = await launchBrowser();
   cleanups.push(() => browser.close());

@@ -64,6 +64,8 @@ export const page = {
     readonly forcedColors?: "active" | "none";
     readonly reducedMotion?: "reduce" | "no-preference";
   }) => send<null>("emulate", media),
+  /** Prints an HTML file on letter paper. `cutOff` holds the texts that are wider than the paper. */
+  print: (name: string, file: string) => send<{ readonly path: string; readonly pages: number; readonly cutOff: readonly string[] }>("print", { name, file }),
   /** Errors the page has logged since the last call. */
   problems: () => send<string[]>("problems"),
   setTheme,

@@ -1,0 +1,81 @@
+import * as assert from "node:assert/strict";
+import { inView, openDerivation } from "./derivation.js";
+import { page } from "./page.js";
+import { test } from "./registry.js";
+import { openShelter, patience } from "./shelter.js";
+import { waitUntil } from "./wait.js";
+
+/* Runs in the page: the least contrast of its texts (WCAG 2.2, 1.4.3), and the text that has it. */
+const leastContrast = `(() => {
+  const channels = (color) => color.match(/[\\d.]+/g).map(Number);
+  const light = (color) => channels(color).slice(0, 3).map((c) => c / 255).map((c) => (c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4))
+    .reduce((sum, c, i) => sum + c * [0.2126, 0.7152, 0.0722][i], 0);
+  const over = (top, under) => { const [r, g, b, a = 1] = channels(top); const below = channels(under); return "rgb(" + [r, g, b].map((c, i) => c * a + below[i] * (1 - a)).join(",") + ")"; };
+  const page = getComputedStyle(document.body).backgroundColor;
+  let least = { ratio: 99, text: "" };
+  for (const element of document.querySelectorAll("#sheet *")) {
+    if (![...element.childNodes].some((node) => node.nodeType === 3 && node.nodeValue.trim()) || element.getClientRects().length === 0) continue;
+    const style = getComputedStyle(element);
+    const ground = element.closest("select") ? getComputedStyle(element.closest("select")).backgroundColor : page;
+    const [a, b] = [light(over(style.color, ground)), light(ground)].sort((x, y) => y - x);
+    const ratio = (a + 0.05) / (b + 0.05);
+    if (ratio < least.ratio) least = { ratio, text: element.textContent.slice(0, 60) };
+  }
+  return least;
+})()`;
+
+const themes = [
+  { theme: "light", picture: "derivation-light", least: 4.5 },
+  { theme: "dark", picture: "derivation-dark", least: 4.5 },
+  { theme: "high contrast", picture: "derivation-high-contrast", least: 7 },
+  { theme: "high contrast light", picture: "derivation-high-contrast-light", least: 4.5 },
+] as const;
+
+test("every text of the view can be read in the light, dark and high contrast themes", async () => {
+  const { document } = await openShelter();
+  await openDerivation(document, "columns.south", "pier.embedment");
+  try {
+    for (const { theme, picture, least } of themes) {
+      await page.setTheme(theme);
+      const kind = theme.startsWith("high") ? (theme.endsWith("light") ? "vscode-high-contrast-light" : "vscode-high-contrast") : `vscode-${theme}`;
+      await waitUntil(`the view wears ${kind}`, () => page.evaluate<boolean>(`document.body.classList.contains("${kind}")`, inView), patience);
+      const contrast = await page.evaluate<{ ratio: number; text: string }>(leastContrast, inView);
+      assert.ok(contrast.ratio >= least, `in ${theme} "${contrast.text}" has a contrast of ${contrast.ratio.toFixed(2)}; ${least} is needed`);
+      await page.screenshot(picture);
+    }
+  } finally {
+    await page.setTheme("light");
+  }
+});
+
+test("nothing of the view is wider than the view, but what scrolls by itself", async () => {
+  const { document } = await openShelter();
+  await openDerivation(document, "columns.south");
+  const [needed, given] = await page.evaluate<[number, number]>("[document.documentElement.scrollWidth, document.documentElement.clientWidth]", inView);
+  assert.ok(needed <= given, `the page needs ${needed} px and has ${given} px`);
+});
+
+/** Complaints of the editor's own parts under load say nothing about the view. */
+const ownComplaints = (problems: readonly string[]): string[] =>
+  problems.filter((problem) => !problem.includes("/workbench.js") || /Content Security Policy|rootfast/i.test(problem));
+
+test("the view runs without a complaint under a policy that refuses strangers", async () => {
+  await page.problems();
+  const { document } = await openShelter();
+  await openDerivation(document, "columns.south");
+  await openDerivation(document, "columns.north");
+  assert.deepEqual(ownComplaints(await page.problems()), []);
+
+  await page.evaluate(
+    `(() => {
+      const script = document.createElement("script");
+      script.textContent = "window.stranger = true";
+      document.body.append(script);
+      script.remove();
+    })()`,
+    inView,
+  );
+  assert.equal(await page.evaluate("window.stranger ?? null", inView), null);
+  const refused = await waitUntil("the refusal is logged", async () => (await page.problems()).find((problem) => problem.includes("Content Security Policy")), patience);
+  assert.match(refused, /script-src/);
+});
