@@ -86,19 +86,19 @@ function checkDocument(
   for (const support of structure.supports) weighed.set(support.path, weighSupport(support, actions.of(support), nearFrom, tally, before?.weighed.get(support.path)));
   const ruled = allRules.flatMap((rule) => judgeRule(rule, structure));
   const checks = [...weighed.values()].flatMap(({ results }) => results);
-  const accepted = applyAccepted<CheckResult | RuleResult>(structure, [...checks, ...ruled]);
+  const accepted = structure.accept.length > 0 ? applyAccepted<CheckResult | RuleResult>(structure, [...checks, ...ruled]) : undefined;
   return {
     document: {
       reading,
       structure,
       actions,
-      checks: accepted.results.slice(0, checks.length) as CheckResult[],
-      rules: accepted.results.slice(checks.length) as RuleResult[],
+      checks: accepted ? (accepted.results.slice(0, checks.length) as CheckResult[]) : checks,
+      rules: accepted ? (accepted.results.slice(checks.length) as RuleResult[]) : ruled,
       notCovered: new Map([...weighed.values()].map(({ support, notCovered: lines }) => [support, lines])),
       system: structure.project.units?.value ?? "US",
       weighed,
     },
-    accepting: accepted.problems,
+    accepting: accepted?.problems ?? [],
   };
 }
 

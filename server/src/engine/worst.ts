@@ -14,8 +14,10 @@ export interface Worst {
 /** A check that is over without a ratio has no capacity at all; a rule has no ratio to weigh, so it comes after those that have. */
 const ratioOf = (result: AnyResult): number => (isRule(result) ? -1 : (result.ratio ?? (result.state === "over" ? Number.POSITIVE_INFINITY : -1)));
 
+const rank = Object.fromEntries(stateOrder.map((state, i) => [state, i])) as Record<State, number>;
+
 /** Over before not checked before near before holds; among equals the larger ratio. */
-const byWeight = (a: AnyResult, b: AnyResult): number => stateOrder.indexOf(a.state) - stateOrder.indexOf(b.state) || compare(ratioOf(b), ratioOf(a));
+const byWeight = (a: AnyResult, b: AnyResult): number => rank[a.state] - rank[b.state] || compare(ratioOf(b), ratioOf(a));
 
 const compare = (a: number, b: number): number => (a === b ? 0 : a < b ? -1 : 1);
 
@@ -27,27 +29,52 @@ export function worstOf(results: readonly AnyResult[]): Worst {
   return { state: worst.state, ratio: isRule(worst) ? undefined : worst.ratio, check: idOf(worst), title: titleOf(worst), result: worst };
 }
 
-export const resultsOf = (document: CheckedDocument, support: Support): readonly AnyResult[] => [
-  ...document.checks.filter((result) => result.support === support),
-  ...document.rules.filter((result) => result.support === support),
-];
+interface Index {
+  readonly results: ReadonlyMap<Support, readonly AnyResult[]>;
+  /** Supports by the path of each entry they stand on, themselves included. */
+  readonly supports: ReadonlyMap<string, readonly Support[]>;
+}
+
+const indexes = new WeakMap<CheckedDocument, Index>();
+
+/** Made once for each document: a long notebook asks for the results of every entry in turn. */
+function indexOf(document: CheckedDocument): Index {
+  const known = indexes.get(document);
+  if (known) return known;
+  const results = new Map<Support, AnyResult[]>();
+  const supports = new Map<string, Support[]>();
+  for (const support of document.structure.supports) {
+    results.set(support, []);
+    for (const path of new Set([support.path, support.base?.path, support.foundation?.path])) {
+      if (path === undefined) continue;
+      const standing = supports.get(path);
+      if (standing) standing.push(support);
+      else supports.set(path, [support]);
+    }
+  }
+  for (const result of [...document.checks, ...document.rules]) if (result.support) results.get(result.support)?.push(result);
+  const index = { results, supports };
+  indexes.set(document, index);
+  return index;
+}
+
+export const resultsOf = (document: CheckedDocument, support: Support): readonly AnyResult[] => indexOf(document).results.get(support) ?? [];
 
 /** Results about one entry of the notebook: a column line has all of its support's, a base or a foundation its own links'. */
 export function resultsAt(document: CheckedDocument, path: string): readonly AnyResult[] {
   const section = path.split(".")[0];
-  return document.structure.supports.flatMap((support) => {
-    if (support.path === path) return resultsOf(document, support);
-    if (section === "bases" && support.base?.path === path) return resultsOf(document, support).filter((result) => !isRule(result) && ["base", "anchors"].includes(result.check.link));
-    if (section === "foundations" && support.foundation?.path === path) {
-      return resultsOf(document, support).filter((result) => isRule(result) || ["pier", "rock", "wall", "footing"].includes(result.check.link));
-    }
+  return (indexOf(document).supports.get(path) ?? []).flatMap((support) => {
+    const results = resultsOf(document, support);
+    if (support.path === path) return results;
+    if (section === "bases") return results.filter((result) => !isRule(result) && ["base", "anchors"].includes(result.check.link));
+    if (section === "foundations") return results.filter((result) => isRule(result) || ["pier", "rock", "wall", "footing"].includes(result.check.link));
     return [];
   });
 }
 
 export function countStates(document: CheckedDocument): Record<State, number> {
   const counts = Object.fromEntries(stateOrder.map((state) => [state, 0])) as Record<State, number>;
-  for (const result of [...document.checks, ...document.rules]) counts[result.state] += 1;
+  for (const results of [document.checks, document.rules]) for (const result of results) counts[result.state] += 1;
   for (const lines of document.notCovered.values()) counts["not covered"] += lines.length;
   return counts;
 }

@@ -56,15 +56,26 @@ export function resolveRecord<S extends Shape>(field: RecordField<S>, values: Va
   return resolved as Resolved<S>;
 }
 
+const resolvedEntries = new WeakMap<object, unknown>();
+
+/** Resolves entries. The same entries always give the same map, and the same entry the same resolved one. */
 export function resolveNamed<S extends Shape>(
   field: NamedField<S>,
   entries: ReadonlyMap<string, Located<Values<S>>> | undefined,
 ): ReadonlyMap<string, Sourced<Resolved<S>>> {
+  const known = entries && (resolvedEntries.get(entries) as ReadonlyMap<string, Sourced<Resolved<S>>> | undefined);
+  if (known) return known;
   const resolved = new Map<string, Sourced<Resolved<S>>>();
   for (const [name, entry] of entries ?? []) {
-    const key = entry.entry?.keySpan ?? entry.span;
-    resolved.set(name, { value: resolveRecord(field.of, entry.value, entry.path, key), path: entry.path, span: key });
+    let made = resolvedEntries.get(entry) as Sourced<Resolved<S>> | undefined;
+    if (!made) {
+      const key = entry.entry?.keySpan ?? entry.span;
+      made = { value: resolveRecord(field.of, entry.value, entry.path, key), path: entry.path, span: key };
+      resolvedEntries.set(entry, made);
+    }
+    resolved.set(name, made);
   }
+  if (entries) resolvedEntries.set(entries, resolved);
   return resolved;
 }
 

@@ -2,7 +2,7 @@
 import type { Values } from "../notebook/fields.js";
 import { notebook, type NotebookShape } from "../notebook/schema.js";
 import type { Span } from "../notebook/tree.js";
-import type { Column, Named, Resolved, Roof, Sourced, Structure, Support } from "./model.js";
+import type { Assumption, Column, Named, Resolved, Roof, Sourced, Structure, Support } from "./model.js";
 import { assumptionsIn, resolveNamed, resolveRecord } from "./resolve.js";
 
 type Place = { readonly x: number; readonly y: number };
@@ -72,18 +72,31 @@ export function buildStructure(values: Values<NotebookShape>, span: Span, earlie
   for (const [name, column] of columns) {
     const baseName = column.value.base?.value;
     const foundationName = column.value["stands on"]?.value;
-    const base = baseName === undefined ? undefined : named(baseName, bases.get(baseName));
-    const foundation = foundationName === undefined ? undefined : named(foundationName, foundations.get(foundationName));
-    const groundName = foundation?.fields.ground?.value;
+    const base = baseName === undefined ? undefined : bases.get(baseName);
+    const foundation = foundationName === undefined ? undefined : foundations.get(foundationName);
+    const groundName = foundation?.value.ground?.value;
+    const groundEntry = groundName === undefined ? undefined : ground.get(groundName);
+    const known = before.get(column.path);
+    const isKept =
+      known?.column?.fields === column.value &&
+      known.base?.fields === base?.value &&
+      known.foundation?.fields === foundation?.value &&
+      known.ground?.fields === groundEntry?.value &&
+      known.codes === shared.codes &&
+      known.site === shared.site;
+    if (isKept) {
+      supports.push(known);
+      continue;
+    }
     add({
       name,
       path: column.path,
       span: column.span,
       places: placesOf(column.value),
       column: named(name, column),
-      base,
-      foundation,
-      ground: groundName === undefined ? undefined : named(groundName, ground.get(groundName)),
+      base: named(baseName ?? "", base),
+      foundation: named(foundationName ?? "", foundation),
+      ground: named(groundName ?? "", groundEntry),
       ...shared,
     });
   }
@@ -103,19 +116,23 @@ export function buildStructure(values: Values<NotebookShape>, span: Span, earlie
 
   const project = section("project");
   const roof: Named<Roof> | undefined = values.roof && { name: "roof", path: "roof", span: values.roof.entry?.keySpan ?? values.roof.span, fields: section("roof") };
-  const assumptions = [
+  const collect = (): readonly Assumption[] => [
     ...assumptionsIn(project),
     ...assumptionsIn(shared.codes),
     ...assumptionsIn(shared.site),
     ...(roof ? assumptionsIn(roof.fields) : []),
     ...[...ground.values(), ...columns.values(), ...bases.values(), ...foundations.values()].flatMap((entry) => assumptionsIn(entry.value as Record<string, unknown>)),
   ];
+  let assumptions: readonly Assumption[] | undefined;
   return {
     project,
     ...shared,
     roof,
     supports,
-    assumptions,
+    // Asked for by the report and the summary only, not at each edit.
+    get assumptions() {
+      return (assumptions ??= collect());
+    },
     confirm: resolveList(values.confirm),
     accept: resolveAccept(values.accept),
     span,
