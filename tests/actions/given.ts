@@ -59,11 +59,12 @@ export interface Given {
   readonly site?: Plain;
   readonly lines?: readonly Line[];
   readonly noRoof?: boolean;
+  readonly standard?: string;
 }
 
-export function structureOf({ roof = {}, site = {}, lines = fourColumns, noRoof = false }: Given = {}): LoadedStructure {
+export function structureOf({ roof = {}, site = {}, lines = fourColumns, noRoof = false, standard = "ASCE 7-22" }: Given = {}): LoadedStructure {
   return {
-    codes: recordOf({ loads: "ASCE 7-22" }),
+    codes: recordOf({ loads: standard }),
     site: recordOf({ ...siteFields, ...site }),
     roof: noRoof ? undefined : named("roof", { ...roofFields, ...roof }),
     supports: lines.map(({ name, places, fields = {} }) => ({

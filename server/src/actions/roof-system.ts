@@ -2,18 +2,19 @@
 import { plainCalc, recordingCalc } from "../formula/calc.js";
 import type { Calc } from "../formula/types.js";
 import type { Forces } from "../mechanics/forces.js";
-import type { RoofColumn, RoofLoad } from "../mechanics/rigid-roof.js";
+import type { RoofColumn } from "../mechanics/rigid-roof.js";
 import { roofResultant } from "../mechanics/superposition.js";
 import { chosenCases, combine } from "./combinations.js";
-import { addOwnWeight, deadCase, deadLoad, deadSource } from "./dead.js";
+import { deadCases } from "./dead.js";
 import type { ColumnActions, Edge, LoadCase, LoadDerivation, NoActions } from "./demand.js";
+import type { RoofCase } from "./roof-case.js";
 import type { RoofInputs } from "./roof-inputs.js";
 import { edges, middleOf } from "./roof-plane.js";
 import { carryDown, columnsUnder, stripLoads, type Reaction } from "./way-down.js";
 import { minimumCase, minimumLoad, minimumSource } from "./wind/minimum.js";
 import { directionOf, windCases, windPatches } from "./wind/free-roof.js";
 import { figureFor } from "./wind/net-coefficients.js";
-import { velocityPressureAt } from "./wind/velocity-pressure.js";
+import { velocityPressureAt, velocityPressureClause } from "./wind/velocity-pressure.js";
 
 /** What one load case puts on the whole roof, about the middle of the roof at mean height; `P` is positive downward. */
 export interface CaseResultant {
@@ -38,33 +39,14 @@ export interface RoofSystem {
   readonly derivations: () => readonly LoadDerivation[];
 }
 
-/** A load case with how its loads are found; the same functions run while typing and when the reasons are asked for. */
-interface RoofCase {
-  readonly loadCase: LoadCase;
-  readonly source: string;
-  readonly outside?: string;
-  readonly loads: (calc: Calc) => readonly RoofLoad[];
-  /** What the columns themselves add to what the roof brings. */
-  readonly finish?: (reactions: readonly Reaction[], calc: Calc) => readonly Reaction[];
-}
-
-function deadRoofCase({ plane, dead, posts }: RoofInputs): RoofCase {
-  return {
-    loadCase: deadCase,
-    source: deadSource,
-    loads: (calc) => [deadLoad(plane, dead, calc)],
-    finish: (reactions, calc) => reactions.map(({ top, base }, i) => ({ top, base: addOwnWeight(base, posts[i].section.weight, posts[i].height, calc) })),
-  };
-}
-
 interface Cases {
   readonly cases: readonly RoofCase[];
   readonly outside: readonly OutsideRange[];
 }
 
 function roofCases(inputs: RoofInputs, q_h: number): Cases {
-  const { plane, flow, edgeDepth, site } = inputs;
-  const cases: RoofCase[] = [deadRoofCase(inputs)];
+  const { plane, flow, edgeDepth, site, dead, posts } = inputs;
+  const cases: RoofCase[] = [...deadCases(plane, dead, posts)];
   const outside: OutsideRange[] = [];
   for (const from of edges) {
     const direction = directionOf(site.standard, plane, from);
@@ -143,7 +125,7 @@ function derive(inputs: RoofInputs, cases: readonly RoofCase[]): readonly LoadDe
   const geometry = recordingCalc();
   const columns = columnsUnder(inputs.plane, inputs.posts, geometry.calc);
   return [
-    { title: "velocity pressure at mean roof height", source: `${inputs.site.standard} 26.10`, steps: wind.steps },
+    { title: "velocity pressure at mean roof height", source: velocityPressureClause(inputs.site.standard), steps: wind.steps },
     { title: "columns under the roof plane", source: "geometry", steps: geometry.steps },
     ...cases.map((one): LoadDerivation => {
       const { calc, steps } = recordingCalc();

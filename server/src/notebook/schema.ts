@@ -1,6 +1,7 @@
 /** The notebook format, as data. Every field says what it is; a default says what it is taken from. */
+import { deadWeightNames } from "../catalog/dead-weights.js";
 import { bar, choice, list, named, number, point, quantity, record, reference, section, text, yesNo } from "./fields.js";
-import { anchorsShortForm, barsShortForm, plateShortForm, spacedShortForm, stripShortForm } from "./short-forms.js";
+import { anchorsShortForm, barsShortForm, layerShortForm, plateShortForm, spacedShortForm, stripShortForm } from "./short-forms.js";
 
 export const newestVersion = 1;
 
@@ -22,7 +23,7 @@ const project = record("What the job is called and how its results are shown.", 
 
 const codes = record("The editions the job is checked by.", {
   building: choice(["IBC 2021"], "Building code.", { assumed: { text: "IBC 2021", source: "the edition covered" } }),
-  loads: choice(["ASCE 7-22"], "Load standard.", { assumed: { text: "ASCE 7-22", source: "the edition covered" } }),
+  loads: choice(["ASCE 7-10", "ASCE 7-16", "ASCE 7-22"], "Load standard; the wind speed and the snow load are those of its own maps.", { assumed: { text: "ASCE 7-22", source: "the newest edition covered" } }),
   concrete: choice(["ACI 318-19"], "Concrete and anchor standard.", { assumed: { text: "ACI 318-19", source: "the edition covered" } }),
   steel: choice(["AISC 360-22"], "Steel standard.", { assumed: { text: "AISC 360-22", source: "the edition covered" } }),
 });
@@ -88,6 +89,21 @@ const combined = named(
   record("One combined reaction at the column base.", { level: choice(["strength", "allowable"], "Load level the numbers are at."), ...forcesFields }),
 );
 
+const layers = named(
+  "The layers the roof's dead load is built up from, framing among them, each under a name; in place of the one number `dead`.",
+  record(
+    "One layer of the roof, by its material or its weight over the sloped surface.",
+    {
+      material: choice(deadWeightNames, "Material with a usual weight."),
+      weight: quantity("pressure", "Weight over the surface; counts before the material's usual weight.", { bounds: "zero or more" }),
+      light: quantity("pressure", "The least it may weigh; it holds the roof down.", { bounds: "zero or more" }),
+      heavy: quantity("pressure", "The most it may weigh.", { bounds: "zero or more" }),
+      thickness: quantity("length", "Thickness, for a material with a weight per thickness."),
+    },
+    layerShortForm,
+  ),
+);
+
 const roof = record("The roof, taken as rigid in its plane.", {
   shape: choice(["monoslope", "pitched", "troughed"], "Shape of the roof: one slope, two halves rising to a ridge, or two halves falling to a valley.", { also: { gable: "pitched", gabled: "pitched", butterfly: "troughed" } }),
   slope: quantity("slope", "Slope of the roof, or of each half of it, rise in run.", { bounds: "zero or more" }),
@@ -98,6 +114,9 @@ const roof = record("The roof, taken as rigid in its plane.", {
   valley: choice(["along x", "along y"], "The way the valley of a troughed roof runs, at the middle of the plan: along x (east to west) or along y (south to north)."),
   "mean height": quantity("distance", "Mean height of the roof above grade."),
   dead: quantity("pressure", "Dead load of the roof on plan, all layers and framing.", { bounds: "zero or more" }),
+  "light dead": quantity("pressure", "The least the roof's dead load may be, on plan; it holds the roof down. Left out: the dead load.", { bounds: "zero or more" }),
+  "heavy dead": quantity("pressure", "The most the roof's dead load may be, on plan; it presses and shakes. Left out: the dead load.", { bounds: "zero or more" }),
+  layers,
   "flow below": choice(["clear", "obstructed", "either"], "Whether wind can flow below the roof: clear where not more than half the opening is blocked (ASCE 7-22 Figure 27.3-4)."),
   "edge depth": quantity("distance", "Depth of the roof edge seen from the side, for the least wind force.", {
     bounds: "zero or more",

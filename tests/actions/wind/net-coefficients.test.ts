@@ -149,6 +149,39 @@ describe("rows of Figures 27.3-5 and 27.3-6", () => {
   });
 });
 
+describe("editions", () => {
+  it.each([
+    ["ASCE 7-10", "monoslope", "27.4-4", "27.4-7"],
+    ["ASCE 7-10", "pitched", "27.4-5", "27.4-7"],
+    ["ASCE 7-10", "troughed", "27.4-6", "27.4-7"],
+    ["ASCE 7-16", "monoslope", "27.3-4", "27.3-7"],
+    ["ASCE 7-16", "pitched", "27.3-5", "27.3-7"],
+    ["ASCE 7-22", "troughed", "27.3-6", "27.3-7"],
+  ] as const)("%s names its own figures for a %s roof", (standard, shape, along, across) => {
+    expect(figureFor({ ...direction("high edge", 15, 12, 20, shape), standard }, plainCalc).figure).toBe(`${standard} Figure ${along}`);
+    expect(figureFor({ ...direction("side edge", 15, 12, 20, shape), standard }, plainCalc).figure).toBe(`${standard} Figure ${across}`);
+  });
+
+  it.each([
+    ["ASCE 7-10", -0.1],
+    ["ASCE 7-16", -0.1],
+    ["ASCE 7-22", 0.1],
+  ] as const)("%s has %f in the one cell of a troughed roof that is printed both ways, and says so", (standard, expected) => {
+    const of = { ...direction("low edge", 30, 12, 20, "troughed"), standard };
+    expect(coefficients(of, "clear", "B")).toEqual([expect.closeTo(expected, 9), expect.closeTo(0.9, 9)]);
+    const { calc, steps } = recordingCalc();
+    zonesOf(figureFor(of, calc), of, "clear", "B", calc);
+    expect(steps).toContainEqual({ type: "note", text: expect.stringContaining(expected < 0 ? "ASCE 7-22 has +0.1" : "print -0.1") });
+  });
+
+  it("do not differ in the other coefficients", () => {
+    for (const shape of ["monoslope", "pitched", "troughed"] as const) {
+      const of = direction("low edge", 20, 12, 20, shape);
+      expect(coefficients({ ...of, standard: "ASCE 7-10" }, "clear", "A")).toEqual(coefficients(of, "clear", "A"));
+    }
+  });
+});
+
 describe("bands of Figure 27.3-7", () => {
   it.each([
     ["clear", "A", [-0.8, -0.6, -0.3]],

@@ -141,7 +141,11 @@ function tablesOf(standard: string, chapter: string, trough: number, disputed: s
   };
 }
 
+const printedEarlier = "C_NW of 30 degrees, case B, clear flow, is taken as -0.1, as copies of this edition print it; ASCE 7-22 has +0.1.";
+
 const tables: Readonly<Record<LoadStandard, EditionTables>> = {
+  "ASCE 7-10": tablesOf("ASCE 7-10", "27.4", -0.1, printedEarlier),
+  "ASCE 7-16": tablesOf("ASCE 7-16", "27.3", -0.1, printedEarlier),
   "ASCE 7-22": tablesOf("ASCE 7-22", "27.3", 0.1, "C_NW of 30 degrees, case B, clear flow, is taken as +0.1, as ASCE 7-22 has it; copies of the earlier editions print -0.1."),
 };
 

@@ -10,7 +10,7 @@ import type { RoofLoad } from "../../mechanics/rigid-roof.js";
 import type { Edge, LoadCase } from "../demand.js";
 import { edgeWords, extents, inward, middleOf, senseOf, type RoofPlane } from "../roof-plane.js";
 
-export const minimumSource = "ASCE 7-22 27.1.5; the area and the place of the force are common practice, no source";
+export const minimumSource = "ASCE 7-10, 7-16 and 7-22 27.1.5; the area and the place of the force are common practice, no source";
 
 const edgeDepth = { kind: "length", meaning: "depth of the roof edge seen from the side", field: "roof.edge depth" } as const;
 const across = { kind: "distance", meaning: "plan width of the roof across the wind" } as const;
@@ -63,7 +63,7 @@ const areaAcrossSlope = formula({
 const leastForce = formula({
   id: "wind.least-force",
   text: "F_min = p_min * A_f",
-  source: "ASCE 7-22 27.1.5, open buildings",
+  source: "ASCE 7-10, 7-16 and 7-22 27.1.5, open buildings",
   symbols: { F_min: { kind: "force", meaning: "least horizontal wind force" }, A_f: { kind: "planArea", meaning: "projected vertical area of the roof" } },
   constants: { p_min: "16 psf" },
 });
