@@ -1,8 +1,11 @@
 /** Reads what the roof's loads need out of the structure, as plain numbers; or names everything that is missing. */
-import type { Column, Roof, Sourced, Structure, Support } from "../project/model.js";
+import type { Column, Roof, Structure, Support } from "../project/model.js";
 import { isByHand } from "./by-hand.js";
+import type { RoofDead } from "./dead.js";
+import { deadConflict, readDead } from "./dead-inputs.js";
 import type { NoActions } from "./demand.js";
 import type { RoofPlane, RoofShape } from "./roof-plane.js";
+import { listed, Wanted } from "./wanted.js";
 import type { RoofPost } from "./way-down.js";
 import type { FlowBelow } from "./wind/free-roof.js";
 import type { WindSite } from "./wind/velocity-pressure.js";
@@ -23,21 +26,9 @@ export interface RoofInputs {
   readonly plane: RoofPlane;
   readonly flow: FlowBelow;
   readonly edgeDepth: number;
-  readonly dead: number;
+  readonly dead: RoofDead;
   readonly site: WindSite;
   readonly posts: readonly PlacedPost[];
-}
-
-const listed = (words: readonly string[]): string => (words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`);
-
-/** Collects the names of what is absent. */
-class Wanted {
-  readonly missing: string[] = [];
-
-  need<T>(value: Sourced<T> | undefined, what: string): T {
-    if (value?.value === undefined || (typeof value.value === "number" && !Number.isFinite(value.value))) this.missing.push(what);
-    return value?.value as T;
-  }
 }
 
 const hasPlace = (column: Column): boolean => Boolean(column.at ?? (column["line of"] && column.from && column.to));
@@ -86,6 +77,8 @@ function strangerOf(roof: Roof): string | undefined {
 export function roofInputs(structure: LoadedStructure, roof: Roof): RoofInputs | NoActions {
   const stranger = strangerOf(roof);
   if (stranger) return { unknown: stranger };
+  const conflict = deadConflict(roof);
+  if (conflict) return { unknown: conflict };
   const wanted = new Wanted();
   const { site, codes } = structure;
   const wind: WindSite = {
@@ -100,7 +93,7 @@ export function roofInputs(structure: LoadedStructure, roof: Roof): RoofInputs |
     plane,
     flow: wanted.need(roof["flow below"], "the flow below the roof (clear, obstructed or either)"),
     edgeDepth: wanted.need(roof["edge depth"], "the edge depth of the roof"),
-    dead: wanted.need(roof.dead, "the dead load of the roof"),
+    dead: readDead(roof, wanted),
     site: wind,
     posts: readPosts(structure, wanted),
   };

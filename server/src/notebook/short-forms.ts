@@ -114,3 +114,15 @@ export const anchorsShortForm: ShortForm = {
     return found;
   },
 };
+
+/** `3 psf`, `asphalt shingles`, or `5/8 in plywood`: a weight, a material, or a thickness of a material. */
+export const layerShortForm: ShortForm = {
+  example: "5/8 in plywood, asphalt shingles or 3 psf",
+  split: (text) => {
+    const start = text.length - text.trimStart().length;
+    const trimmed = text.trim();
+    const thick = /^([\d\s./-]+(?:in|inch|mm|"|″)\.?)\s+(\S.*)$/iu.exec(trimmed);
+    if (thick) return [part("thickness", { text: thick[1], start }), part("material", { text: thick[2], start: start + trimmed.length - thick[2].length })];
+    return [part(/^[=\d.]/u.test(trimmed) ? "weight" : "material", { text: trimmed, start })];
+  },
+};
