@@ -12,7 +12,9 @@ import {
 import type { Forces } from "../actions/demand.js";
 import { isRule, stateOrder, type AnyResult, type CheckResult, type RuleResult } from "../findings/result.js";
 import { messageOf } from "../findings/message.js";
+import type { Shape } from "../notebook/fields.js";
 import { LineIndex } from "../notebook/lines.js";
+import { notebook } from "../notebook/schema.js";
 import type { Assumption, Sourced, Support } from "../project/model.js";
 import { format } from "../units/format.js";
 import { kinds, type KindName, type UnitSystem } from "../units/kinds.js";
@@ -98,36 +100,34 @@ function assumptionsThatCount(document: CheckedDocument): readonly Assumption[] 
   });
 }
 
-const criterionKinds: Readonly<Record<string, KindName>> = {
-  "wind speed": "speed",
-  "ground elevation": "distance",
-  "ground snow": "pressure",
-  "frost depth": "length",
-  slope: "slope",
-  length: "distance",
-  width: "distance",
-  "mean height": "distance",
-  dead: "pressure",
-  "edge depth": "length",
-};
+/** Criteria shown in another unit than their kind's. */
+const criterionKinds: Readonly<Record<string, KindName>> = { "frost depth": "length", "edge depth": "length" };
+
+type Fields = Readonly<Record<string, Sourced<unknown> | undefined>>;
 
 function criteriaOf(document: CheckedDocument): StructureReport["criteria"] {
   const { structure, system } = document;
   const rows: { label: string; shown: string; assumed?: string }[] = [];
-  const add = (section: string, fields: Readonly<Record<string, Sourced<unknown> | undefined>>) => {
-    for (const [label, field] of Object.entries(fields)) {
+  const add = (section: string, shape: Shape, fields: Fields): void => {
+    for (const [name, field] of Object.entries(fields)) {
       if (!field) continue;
       const { value } = field;
-      const kind = criterionKinds[label];
-      const shown = typeof value === "number" ? format(value, kind ?? "number", system) : typeof value === "boolean" ? (value ? "yes" : "no") : String(value);
-      rows.push({ label: section ? `${section} ${label}` : label, shown, assumed: field.assumed?.source });
+      const label = section ? `${section} ${name}` : name;
+      const of = shape[name];
+      if (of?.type === "record") add(label, of.fields as Shape, value as Fields);
+      else if (of?.type === "named") for (const [entry, one] of value as ReadonlyMap<string, Sourced<Fields>>) add(`${label} ${entry}`, of.of.fields as Shape, one.value);
+      else rows.push({ label, shown: shownCriterion(criterionKinds[name] ?? (of?.type === "quantity" ? of.kind : "number"), value, system), assumed: field.assumed?.source });
     }
   };
-  add("code:", structure.codes);
-  add("", structure.site);
-  if (structure.roof) add("roof", structure.roof.fields);
+  const { codes, site, roof } = notebook.fields;
+  add("code:", codes.fields, structure.codes);
+  add("", site.fields, structure.site);
+  if (structure.roof) add("roof", roof.fields, structure.roof.fields);
   return rows;
 }
+
+const shownCriterion = (kind: KindName, value: unknown, system: UnitSystem): string =>
+  typeof value === "number" ? format(value, kind, system) : typeof value === "boolean" ? (value ? "yes" : "no") : String(value);
 
 const forces = (from: Forces, system: UnitSystem): ForcesReport => ({
   P: amount(from.P, "force", system),
