@@ -15,7 +15,18 @@ const span = { block: 0, start: 0, end: 0 } as never;
 
 type Plain = Readonly<Record<string, unknown>>;
 
-const recordOf = (fields: Plain) => Object.fromEntries(Object.entries(fields).map(([name, value]) => [name, value === undefined ? undefined : sourced(value, name)]));
+class Assumed {
+  constructor(readonly value: unknown) {}
+}
+
+/** A value the notebook leaves out, as a default of the schema gives it. */
+export const assumed = (value: unknown): unknown => new Assumed(value);
+
+const fieldOf = (name: string, value: unknown) =>
+  value === undefined ? undefined : value instanceof Assumed ? { ...sourced(value.value, name), assumed: { path: name } } : sourced(value, name);
+
+/** Fields as the notebook would give them. */
+export const recordOf = (fields: Plain) => Object.fromEntries(Object.entries(fields).map(([name, value]) => [name, fieldOf(name, value)]));
 
 const named = (name: string, fields: Plain) => ({ name, path: name, span, fields: recordOf(fields) });
 

@@ -62,8 +62,21 @@ describe("outside the range of the figures", () => {
 
   it("nothing is known, and the words name edge, ratio and figure", () => {
     expect(unknownOf(long)).toBe(
-      "the wind loads are outside the range of the method (wind from the east and west: mean height over plan length along the wind is 0.20, outside 0.25 to 1.0 of ASCE 7-22 Figure 27.3-7). State reactions that were found another way",
+      "the wind loads are outside the range of the method (wind from the east and west: mean height over plan length along the wind is 0.20, outside 0.25 to 1.0 of ASCE 7-22 Figure 27.3-7; wind from the north and south is within it). State reactions that were found another way",
     );
+  });
+
+  it.each([
+    ["a roof too narrow one way", { roof: { width: 10 * foot, "mean height": 12 * foot } }, [{ x: 3, y: 2 }, { x: 21, y: 2 }, { x: 3, y: 8 }, { x: 21, y: 8 }], /wind from the north and south: mean height over plan length along the wind is 1\.20, outside 0\.25 to 1\.0 of ASCE 7-22 Figure 27\.3-4; wind from the east and west is within it/u],
+    ["a steep roof", { roof: { slope: 1.1 } }, [{ x: 3, y: 3 }, { x: 21, y: 3 }, { x: 3, y: 17 }], /wind from the north and south: the roof angle of 47\.7.*; wind from the east and west: the roof angle/u],
+  ])("%s names only the directions concerned", (_, given, places, words) => {
+    expect(unknownOf({ ...given, lines: [{ name: "south", places }] })).toMatch(words);
+  });
+
+  it("a nearly flat long roof is within the range down to h/L = 0.05", () => {
+    const lines = [{ name: "south", places: [{ x: 3, y: 3 }, { x: 97, y: 3 }, { x: 3, y: 17 }, { x: 97, y: 17 }] }];
+    expect(unknownOf({ roof: { length: 100 * foot, slope: 0.08 }, lines })).toBe("");
+    expect(unknownOf({ roof: { length: 100 * foot, slope: 0.09 }, lines })).toMatch(/wind from the east and west: .* 0\.12, outside 0\.25/u);
   });
 
   it("the nearest result is given as information, one for each edge", () => {

@@ -6,6 +6,7 @@ import { deadConflict, readDead } from "./dead-inputs.js";
 import type { NoActions } from "./demand.js";
 import type { RoofPlane, RoofShape } from "./roof-plane.js";
 import { listed, Wanted } from "./wanted.js";
+import { readWindSite, windConflict } from "./wind-inputs.js";
 import type { RoofPost } from "./way-down.js";
 import type { FlowBelow } from "./wind/free-roof.js";
 import type { WindSite } from "./wind/velocity-pressure.js";
@@ -77,17 +78,11 @@ function strangerOf(roof: Roof): string | undefined {
 export function roofInputs(structure: LoadedStructure, roof: Roof): RoofInputs | NoActions {
   const stranger = strangerOf(roof);
   if (stranger) return { unknown: stranger };
-  const conflict = deadConflict(roof);
+  const conflict = deadConflict(roof) ?? windConflict(structure.site);
   if (conflict) return { unknown: conflict };
   const wanted = new Wanted();
   const { site, codes } = structure;
-  const wind: WindSite = {
-    standard: wanted.need(codes.loads, "the load standard (codes, loads)"),
-    V: wanted.need(site["wind speed"], "the wind speed of the site"),
-    exposure: wanted.need(site.exposure, "the exposure of the site"),
-    K_zt: wanted.need(site["topographic factor"], "the topographic factor of the site"),
-    groundElevation: wanted.need(site["ground elevation"], "the ground elevation of the site"),
-  };
+  const wind = readWindSite(codes, site, wanted);
   const plane = readPlane(roof, wanted);
   const inputs: RoofInputs = {
     plane,

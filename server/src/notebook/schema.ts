@@ -37,6 +37,13 @@ const site = record("The criteria of the place.", {
     most: 4,
     assumed: { text: "1.0", source: "flat ground; ASCE 7-22 Section 26.8.1" },
   }),
+  hill: record("A ridge, an escarpment or a single hill the structure stands on, in place of a topographic factor.", {
+    shape: choice(["ridge", "escarpment", "hill"], "A long ridge, an escarpment with flat ground behind its crest, or a single hill round in plan."),
+    height: quantity("distance", "Height of the crest above the ground upwind.", { units: ["ft", "m"] }),
+    "half length": quantity("distance", "Level distance upwind from the crest to where the ground is at half the height.", { units: ["ft", "m"] }),
+    distance: quantity("distance", "Level distance from the crest to the structure.", { bounds: "zero or more", units: ["ft", "m"] }),
+    side: choice(["upwind", "downwind"], "The side of the crest the structure stands on, seen by the wind that crosses the hill."),
+  }),
   "ground elevation": quantity("distance", "Height of the ground above sea level, for the air density factor Ke.", {
     bounds: "any",
     assumed: { text: "0 ft", source: "Ke = 1.0 is always permitted; ASCE 7-22 Section 26.9" },

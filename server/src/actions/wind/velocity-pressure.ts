@@ -6,6 +6,7 @@
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import type { Edition } from "../edition.js";
+import { topographicFactorAt, type Hill } from "./topography.js";
 
 export type Exposure = "B" | "C" | "D";
 export type LoadStandard = Edition;
@@ -168,7 +169,9 @@ export interface WindSite {
   readonly standard: LoadStandard;
   readonly V: number;
   readonly exposure: Exposure;
+  /** Stated topographic factor; a hill stands in its place where there is one. */
   readonly K_zt: number;
+  readonly hill?: Hill;
   readonly groundElevation: number;
 }
 
@@ -183,7 +186,8 @@ export function velocityPressureAt(z: number, site: WindSite, calc: Calc, K_d = 
   const row = wind[site.standard];
   const { alpha, z_g } = row.terrain[site.exposure];
   const K_z = calc(exposureCoefficient, { c_z: row.c_z, z, z_g, alpha });
-  return row.velocityPressure(calc, { K_z, K_zt: site.K_zt, K_d, V: site.V }, site.groundElevation);
+  const K_zt = site.hill ? topographicFactorAt(z, site.hill, site.exposure, calc) : site.K_zt;
+  return row.velocityPressure(calc, { K_z, K_zt, K_d, V: site.V }, site.groundElevation);
 }
 
 /** Net pressure normal to a free roof, Pa, positive down. */

@@ -14,7 +14,6 @@ export const loadLines = linesOf("loads", carriesRoof, [
     id: "loads.wind-open-roof",
     line: "Wind on the main frame of an open roof by ASCE 7-10, 7-16 or 7-22: clear and obstructed flow, cases A and B, wind from each edge, within the range of the figures.",
     by: ["loads.wind"],
-    left: "The shape of a hill beyond a stated topographic factor.",
   },
   { id: "loads.wind-drag", line: "Drag of the wind on fascias, parapets, posts and beams.", by: [], left: "Drag of the wind on fascias, parapets, posts and beams, beyond the least wind force on the roof's edge." },
   { id: "loads.wind-blocked", line: "Flow blocked by a wall, stored goods or a building close by, and roofs with a wall less than 80 % open.", by: [], left: "Roofs with walls less than 80 % open, which leave the open-roof figures, and buildings close by." },
