@@ -76,13 +76,13 @@ function runCase(roofCase: RoofCase, columns: readonly RoofColumn[], inputs: Roo
 
 const allFinite = ({ P, Vx, Vy, Mx, My }: Forces): boolean => [P, Vx, Vy, Mx, My].every(Number.isFinite);
 
-const sameReasons = (outside: readonly OutsideRange[]): string =>
 /** The edges from which the wind can be calculated, said beside those from which it cannot. */
 const within = (outside: readonly OutsideRange[]): string => {
   const others = edges.filter((edge) => !outside.some(({ from }) => from === edge));
   return others.length === 0 ? "" : `; wind from the ${others.join(" and ")} is within it`;
 };
 
+const sameReasons = (outside: readonly OutsideRange[]): string =>
   [...new Set(outside.map(({ because }) => because))]
     .map((because) => `wind from the ${outside.filter((one) => one.because === because).map(({ from }) => from).join(" and ")}: ${because}`)
     .join("; ");
