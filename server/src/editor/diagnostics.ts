@@ -1,7 +1,6 @@
 /** Problems and findings as diagnostics, each on the value that can fix it. */
 import { DiagnosticSeverity, type Diagnostic } from "vscode-languageserver";
 import { idOf, isRule, titleOf, type AnyResult, type State } from "../findings/result.js";
-import { notCoveredText } from "../checks/coverage.js";
 import { messageOf } from "../findings/message.js";
 import type { CheckedDocument } from "../engine/check-text.js";
 import type { Problem } from "../notebook/problem.js";
@@ -112,7 +111,8 @@ function findingsOf(document: CheckedDocument, broken: ReadonlySet<Block>, sessi
       severity: DiagnosticSeverity.Hint,
       code: "support.not-covered",
       source: "rootfast",
-      message: `${listed.length} limit states of "${support.name}" are not covered and need another look:\n${listed.map((line) => `- ${notCoveredText(line)}`).join("\n")}`,
+      // The list is long and would stand above the checks in the hover, which ends with it.
+      message: `${listed.length} limit states of "${support.name}" are not covered and need another look; the hover and the derivation list them.`,
     });
   }
   return found;

@@ -1,15 +1,20 @@
 /** Hover: on a field what it is, its unit, default and which checks use it; on a support the breakdown of its worst check. */
 import { MarkupKind, type Hover } from "vscode-languageserver";
+import { notCoveredText } from "../checks/coverage.js";
 import type { CheckedDocument } from "../engine/check-text.js";
 import { resultsAt, worstFirst, worstOf } from "../engine/worst.js";
 import { titleOf, type AnyResult } from "../findings/result.js";
 import { isRule } from "../findings/result.js";
 import { describeField, fieldAt } from "../notebook/field-at.js";
 import type { Field, Located, Shape, Values } from "../notebook/fields.js";
+import type { Amount } from "../notebook/expression.js";
 import { locate } from "../notebook/paths.js";
+import { usesOf } from "../notebook/references.js";
 import { absolute } from "../notebook/tree.js";
 import { escapeMarkdown } from "../summary/markdown.js";
+import { dimensionOfKind, sameDimension } from "../units/dimension.js";
 import { format } from "../units/format.js";
+import { kinds, type KindName } from "../units/kinds.js";
 import { breakdown, statement, type Manner } from "./breakdown.js";
 import { rangeBetween } from "./positions.js";
 import type { Session } from "./sessions.js";
@@ -21,13 +26,11 @@ export function hoverAt(session: Session, position: { line: number; character: n
   const document = session.shown.documents[spot.documentIndex];
   if (!document) return null;
   const manner: Manner = { html, system: document.system };
-  const path = spot.path.join(".");
-  const parts = [supportHover(document, spot.path, manner) ?? fieldHover(document, spot.path, manner)];
-  if (session.stale) parts.unshift("_The text has errors; these are the numbers of the last readable text._");
-  const value = parts.filter(Boolean).join("\n\n");
-  if (!value) return null;
+  const said = supportHover(document, spot.path, manner) ?? givenHover(document, spot.path, manner) ?? fieldHover(document, spot.path, manner);
+  if (!said) return null;
+  const value = session.stale ? `_The text has errors; these are the numbers of the last readable text._\n\n${said}` : said;
   const key = spot.entry && absolute(spot.onKey ? spot.entry.keySpan : spot.entry.value.span);
-  return { contents: { kind: MarkupKind.Markdown, value: value || path }, range: key && rangeBetween(key.start, key.end, session.lines) };
+  return { contents: { kind: MarkupKind.Markdown, value }, range: key && rangeBetween(key.start, key.end, session.lines) };
 }
 
 /** An entry that is checked: all its answers, then the math of the worst. */
@@ -40,8 +43,10 @@ function supportHover(document: CheckedDocument, path: readonly string[], manner
   const lines = [answers(results)];
   if (worst) lines.push("---", breakdown(worst, manner));
   for (const support of supports) {
-    const open = support && (document.notCovered.get(support)?.length ?? 0);
-    if (support && open) lines.push(`_${open} further limit states of ${escapeMarkdown(support.name)} are not covered._`);
+    const open = (support && document.notCovered.get(support)) ?? [];
+    if (!support || open.length === 0) continue;
+    lines.push(`_${open.length} further limit states of ${escapeMarkdown(support.name)} are not covered:_`);
+    lines.push(open.map((line) => `- ${escapeMarkdown(notCoveredText(line))}`).join("\n"));
   }
   return lines.join("\n\n");
 }
@@ -53,6 +58,19 @@ const answers = (unsorted: readonly AnyResult[]): string => {
   const rows = results.map((result) => `| ${several ? `${escapeMarkdown(result.support?.name ?? "")}: ` : ""}${escapeMarkdown(titleOf(result))} | ${statement(result)} |`);
   return ["| check | state |", "| --- | --- |", ...rows].join("\n");
 };
+
+/** A value named under `given`: what it comes to, and where it is used. */
+function givenHover(document: CheckedDocument, path: readonly string[], manner: Manner): string | undefined {
+  if (path.length !== 2 || path[0] !== "given") return undefined;
+  const located = valueAt(document, path);
+  const amount = located?.value as Amount | undefined;
+  if (!located || typeof amount?.value !== "number") return undefined;
+  const kind = (Object.keys(kinds) as KindName[]).find((name) => name !== "ratio" && sameDimension(dimensionOfKind(name), amount.dimension));
+  const shown = kind ? format(amount.value, kind === "length" ? "distance" : kind, manner.system) : String(amount.value);
+  const uses = usesOf(document.reading, "given", path[1]).length;
+  const times = uses === 0 ? "Not used yet." : `Used in ${uses} place${uses === 1 ? "" : "s"}.`;
+  return `**${escapeMarkdown(path[1])}** · a named value, ${escapeMarkdown(shown)}. ${times}`;
+}
 
 function fieldHover(document: CheckedDocument, path: readonly string[], manner: Manner): string | undefined {
   const found = fieldAt(path);
@@ -106,7 +124,7 @@ function shownValue(field: Field, located: Located<unknown>, manner: Manner): st
       })
       .join(", ");
   }
-  if (typeof value === "object" && value !== null && "name" in value) return String(value.name);
+  if ((field.type === "bar" || field.type === "section") && typeof value === "object" && value !== null && "name" in value) return String(value.name);
   if (typeof value === "object" && value !== null && "x" in value && "y" in value) {
     return `${format(value.x as number, "distance", manner.system)} east, ${format(value.y as number, "distance", manner.system)} north`;
   }
