@@ -5,7 +5,7 @@
  */
 import { axesOf, condense, condenseForces, freeRows, heldForces, ownStiffness, toOwn, type Axes, type Condensed, type Turn } from "./frame-member.js";
 import { motions, type Frame, type FrameFault, type FrameLoad, type FrameNode, type FrameResult, type LineLoad, type MemberEnds, type PointLoad, type Six, type Vector } from "./frame-types.js";
-import { addTerm, emptySkyline, factorSkyline, solveSkyline, type SkylineFactors } from "./skyline.js";
+import { addTerm, emptySkyline, factorSkyline, solveSkyline, type Skyline, type SkylineFactors } from "./skyline.js";
 
 /** One movement of a node as a sum of unknowns. */
 interface Tied {
@@ -15,19 +15,26 @@ interface Tied {
 
 interface ReadyMember {
   readonly axes: Axes;
-  /** In its own axes, free ends condensed out; without and with the terms of second order are kept apart by the model. */
+  /** In its own axes, free ends condensed out; the terms of second order in it. */
   readonly stiffness: Float64Array;
   readonly condensed: readonly Condensed[];
   /** Movements of both ends in unknowns. */
   readonly ties: readonly Tied[];
 }
 
-/** A frame with its stiffness factored, for any number of load cases. */
-export interface FrameModel {
+/** A frame with its stiffness put together. */
+export interface AssembledFrame {
   readonly frame: Frame;
   readonly size: number;
   readonly nodes: readonly (readonly Tied[])[];
   readonly members: readonly ReadyMember[];
+  readonly matrix: Skyline;
+  /** Node and movement of each unknown. */
+  readonly unknowns: readonly (readonly [node: number, motion: number])[];
+}
+
+/** A frame with its stiffness factored, for any number of load cases. */
+export interface FrameModel extends AssembledFrame {
   readonly factors: SkylineFactors;
 }
 
@@ -104,8 +111,8 @@ function turned(k: Float64Array, [rx, ry, rz]: Turn): Float64Array {
   return out;
 }
 
-/** Builds and factors the stiffness. `compression` holds the axial force of each member for the terms of second order, N. */
-export function frameModel(frame: Frame, compression?: readonly number[]): FrameModel | FrameFault {
+/** Builds the stiffness. `compression` holds the axial force of each member for the terms of second order, N. */
+export function assembleFrame(frame: Frame, compression?: readonly number[]): AssembledFrame | FrameFault {
   const tied = tieNodes(frame.nodes);
   if ("fault" in tied) return tied;
   const { ties, size, owners } = tied;
@@ -140,12 +147,21 @@ export function frameModel(frame: Frame, compression?: readonly number[]): Frame
     for (let i = 0; i < 12; i++) for (let j = 0; j < 12; j++) if (k[i * 12 + j] !== 0) spread(own[i], own[j], k[i * 12 + j]);
   }
   for (const { tie, hold } of springs) spread(tie, tie, hold);
-  const factors = factorSkyline(matrix);
-  if ("row" in factors) {
-    const [node, motion] = owners[factors.row];
-    return { fault: factors.because, node, motion: motions[motion] };
-  }
-  return { frame, size, nodes: ties, members, factors };
+  return { frame, size, nodes: ties, members, matrix, unknowns: owners };
+}
+
+/** Factors the stiffness, or says which node moves freely or has buckled. */
+export function factorFrame(assembled: AssembledFrame): FrameModel | FrameFault {
+  const factors = factorSkyline(assembled.matrix);
+  if (!("row" in factors)) return { ...assembled, factors };
+  const [node, motion] = assembled.unknowns[factors.row];
+  return { fault: factors.because, node, motion: motions[motion] };
+}
+
+/** {@link assembleFrame} and {@link factorFrame} at once. */
+export function frameModel(frame: Frame, compression?: readonly number[]): FrameModel | FrameFault {
+  const assembled = assembleFrame(frame, compression);
+  return "fault" in assembled ? assembled : factorFrame(assembled);
 }
 
 const isOnMember = (load: FrameLoad): load is PointLoad | LineLoad => "member" in load;

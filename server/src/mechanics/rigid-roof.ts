@@ -1,10 +1,11 @@
 /**
- * A roof that is rigid in itself on columns that are fixed at their bases: how a push anywhere on the roof is shared. First order,
- * linear, columns plumb. A roof of open purlins is not rigid in its plane and does not share loads this way.
+ * A roof that is rigid in itself on its columns: how a push anywhere on the roof is shared. First order, linear, columns plumb. A roof of
+ * open purlins is not rigid in its plane and does not share loads this way. This is the hand route: six movements of the roof, each column
+ * a spring at its top. Braced bays are not in it.
  */
 import type { Routine, ShownValue } from "../formula/types.js";
 import { factor, solve, type Factored } from "./linear.js";
-import { roofMechanism } from "./roof-mechanism.js";
+import { freeMovement, roofMechanism, tooUnlike } from "./roof-mechanism.js";
 
 /** A column under the roof. Lengths m, stiffness from SI values. */
 export interface RoofColumn {
@@ -21,11 +22,30 @@ export interface RoofColumn {
   readonly Ix: number;
   /** Second moment of area about the north axis, m⁴: bends when pushed east or west. */
   readonly Iy: number;
-  /** Torsional stiffness G·J, N·m²; counts only with a fixed top. */
+  /** Torsional stiffness G·J, N·m²; counts only with a top fixed in both directions. */
   readonly GJ?: number;
   /** How the roof holds the top of the column. */
   readonly top: "pinned" | "fixed";
+  /** Which ends hold a moment when it is pushed along x (east) or y (north); left out: the base does, and the top as `top` says. */
+  readonly ends?: { readonly x: EndsHeld; readonly y: EndsHeld };
 }
+
+export interface EndsHeld {
+  readonly base: boolean;
+  readonly top: boolean;
+}
+
+/** Which ends of a column hold a moment, by the direction of the push. */
+export const endsOf = (c: RoofColumn): { readonly x: EndsHeld; readonly y: EndsHeld } => {
+  const same = { base: true, top: c.top === "fixed" };
+  return c.ends ?? { x: same, y: same };
+};
+
+/** Whether the roof holds the column top against turning about every axis. */
+export const isTopFixed = (c: RoofColumn): boolean => {
+  const { x, y } = endsOf(c);
+  return x.top && y.top;
+};
 
 /** A force on the roof, N: Fx to the east, Fy to the north, Fz up. */
 export interface RoofLoad {
@@ -96,23 +116,19 @@ interface TopStiffness {
   readonly twist: number;
 }
 
+/** Stiffness of one bending plane at the top: push, push with turning, turning. Movements free at an end are condensed out. */
+function planeStiffness({ base, top }: EndsHeld, EI: number, h: number): readonly [number, number, number] {
+  if (base && top) return [(12 * EI) / h ** 3, (6 * EI) / h ** 2, (4 * EI) / h];
+  if (base) return [(3 * EI) / h ** 3, 0, 0];
+  return top ? [(3 * EI) / h ** 3, (3 * EI) / h ** 2, (3 * EI) / h] : [0, 0, 0];
+}
+
 function topStiffness(c: RoofColumn): TopStiffness {
   const h = c.height;
-  const zz = (c.E * c.area) / h;
-  const east = c.E * c.Iy;
-  const north = c.E * c.Ix;
-  // With a pinned top the rotations are free and condense out: 12 EI/h³ becomes 3 EI/h³.
-  if (c.top === "pinned") return { xx: (3 * east) / h ** 3, xr: 0, rx: 0, yy: (3 * north) / h ** 3, yr: 0, ry: 0, zz, twist: 0 };
-  return {
-    xx: (12 * east) / h ** 3,
-    xr: (-6 * east) / h ** 2,
-    rx: (4 * east) / h,
-    yy: (12 * north) / h ** 3,
-    yr: (6 * north) / h ** 2,
-    ry: (4 * north) / h,
-    zz,
-    twist: (c.GJ ?? 0) / h,
-  };
+  const ends = endsOf(c);
+  const [xx, xr, rx] = planeStiffness(ends.x, c.E * c.Iy, h);
+  const [yy, yr, ry] = planeStiffness(ends.y, c.E * c.Ix, h);
+  return { xx, xr: -xr, rx, yy, yr, ry, zz: (c.E * c.area) / h, twist: isTopFixed(c) ? (c.GJ ?? 0) / h : 0 };
 }
 
 /** Forces the roof must put on a column top to move it by (ux, uy, uz) and turn it by (rx, ry, rz). */
@@ -127,10 +143,8 @@ function topForces(k: TopStiffness, ux: number, uy: number, uz: number, rx: numb
   };
 }
 
-/** Builds the stiffness of the roof, or says in which way it can move freely. */
-export function roofModel(columns: readonly RoofColumn[]): RoofModel | RoofMechanism {
-  const mechanism = roofMechanism(columns);
-  if (mechanism !== undefined) return { mechanism };
+/** The mean of the column tops, and a length about as large as their spread for scaling rotations. */
+export function middleOfTops(columns: readonly RoofColumn[]): { readonly reference: Vector; readonly length: number } {
   const n = columns.length;
   const reference = {
     x: columns.reduce((sum, c) => sum + c.x, 0) / n,
@@ -138,7 +152,14 @@ export function roofModel(columns: readonly RoofColumn[]): RoofModel | RoofMecha
     z: columns.reduce((sum, c) => sum + c.base + c.height, 0) / n,
   };
   const spread = Math.sqrt(columns.reduce((sum, c) => sum + (c.x - reference.x) ** 2 + (c.y - reference.y) ** 2, 0) / n);
-  const length = spread > 1e-3 * columns[0].height ? spread : columns[0].height;
+  return { reference, length: spread > 1e-3 * columns[0].height ? spread : columns[0].height };
+}
+
+/** Builds the stiffness of the roof, or says in which way it can move freely. */
+export function roofModel(columns: readonly RoofColumn[]): RoofModel | RoofMechanism {
+  const mechanism = roofMechanism(columns);
+  if (mechanism !== undefined) return { mechanism };
+  const { reference, length } = middleOfTops(columns);
   const stiffness = new Float64Array(36);
   for (const column of columns) {
     const k = topStiffness(column);
@@ -149,8 +170,10 @@ export function roofModel(columns: readonly RoofColumn[]): RoofModel | RoofMecha
       for (let i = 0; i < 6; i++) stiffness[i * 6 + j] += i < 3 ? f[i] : f[i] / length;
     }
   }
+  const free = freeMovement(stiffness);
+  if (free !== undefined) return { mechanism: free };
   const factored = factor(stiffness, 6, 1e-12);
-  if (!factored) return { mechanism: "the columns differ so much in stiffness that the share of each cannot be found" };
+  if (!factored) return { mechanism: tooUnlike };
   return { columns, reference, length, stiffness: factored };
 }
 
@@ -214,7 +237,7 @@ export function solveRigidRoof({ columns, loads }: RoofArgs): RoofResult | RoofM
 export const rigidRoof: Routine<RoofArgs, RoofResult | RoofMechanism> = {
   id: "mechanics.rigid-roof",
   title: "Share of each column under a rigid roof",
-  method: "direct stiffness: each column is a cantilever fixed at its base, the roof a rigid body of six movements",
+  method: "each column is a spring at its top by its end conditions, the roof a rigid body of six movements",
   source: "first-order theory of structures; common practice, no single source",
   run: solveRigidRoof,
   show: ({ columns, loads }, result) => {
