@@ -3,8 +3,7 @@ import { DiagnosticSeverity, type Diagnostic } from "vscode-languageserver";
 import { idOf, isRule, titleOf, type AnyResult, type State } from "../findings/result.js";
 import { messageOf } from "../findings/message.js";
 import type { CheckedDocument } from "../engine/check-text.js";
-import type { Problem } from "../notebook/problem.js";
-import type { Block, Span } from "../notebook/tree.js";
+import type { Span } from "../notebook/tree.js";
 import { format } from "../units/format.js";
 import { rangeOf } from "./positions.js";
 import type { Session } from "./sessions.js";
@@ -40,8 +39,7 @@ export function diagnosticsOf(session: Session): Diagnostic[] {
     relatedInformation: problem.related?.map((other) => related(other.span, other.message)),
   }));
   if (!session.stale) {
-    const broken = brokenBlocks(checked.problems);
-    for (const document of checked.documents) found.push(...findingsOf(document, broken, session));
+    for (const document of checked.documents) found.push(...findingsOf(document, session));
   }
   if (found.length > most) {
     const left = found.length - most;
@@ -57,19 +55,15 @@ export function diagnosticsOf(session: Session): Diagnostic[] {
   return found;
 }
 
-/** Blocks with an error of their own; what only echoes it is held back. */
-const brokenBlocks = (problems: readonly Problem[]): ReadonlySet<Block> =>
-  new Set(problems.filter((problem) => problem.severity === "error").map((problem) => problem.span.block));
-
-function findingsOf(document: CheckedDocument, broken: ReadonlySet<Block>, session: Session): Diagnostic[] {
+function findingsOf(document: CheckedDocument, session: Session): Diagnostic[] {
   const { lines, uri } = session;
   const found: Diagnostic[] = [];
   const unknown = new Map<string, { span: Span; titles: string[]; because: string; code: string }>();
   for (const result of [...document.checks, ...document.rules] as AnyResult[]) {
     const severity = severityOf[result.state];
-    if (severity === undefined) continue;
+    // What an error of the text stands in the way of is said by that error.
+    if (severity === undefined || result.isEcho) continue;
     if (result.state === "not checked" && !isRule(result)) {
-      if (echoes(result.support, document, broken)) continue;
       const because = result.because ?? "";
       const key = `${result.support.path} ${because}`;
       const group = unknown.get(key);
@@ -116,12 +110,6 @@ function findingsOf(document: CheckedDocument, broken: ReadonlySet<Block>, sessi
     });
   }
   return found;
-}
-
-function echoes(support: AnyResult["support"], document: CheckedDocument, broken: ReadonlySet<Block>): boolean {
-  if (!support || broken.size === 0) return false;
-  const roots = [support, support.column, support.base, support.foundation, support.ground, document.structure.roof];
-  return roots.some((root) => root !== undefined && broken.has(root.span.block)) || Object.values(document.structure.site).some((field) => field && broken.has(field.span.block));
 }
 
 /** The other values the result rests on, nearest relations first, without those in the same place. */

@@ -46,9 +46,19 @@ function titleOf(worst: Worst): string {
 /** Entries are found again by their path, so that a lens stays on its line while the text above it is broken. */
 function placeInPresentText(session: Session, index: number, path: string): Range | undefined {
   const span = keyOf(session.checked.parsed, index, path);
-  if (!span) return undefined;
+  if (!span) return session.stale ? lineOfEntry(session, path) : undefined;
   const { start, end } = absolute(span);
   return rangeBetween(start, end, session.lines);
+}
+
+/** In a text the parser cannot take apart, an entry is still told by the line that names it. */
+function lineOfEntry(session: Session, path: string): Range | undefined {
+  const name = path.slice(path.indexOf(".") + 1);
+  const written = [name, `"${name}"`, `'${name}'`].map((text) => text.replace(/[\\^$.*+?()[\]{}|]/gu, "\\$&")).join("|");
+  const found = new RegExp(`^[ \\t]+(?:${written})[ \\t]*:`, "mu").exec(session.checked.text);
+  if (!found) return undefined;
+  const start = found.index + found[0].length - found[0].trimStart().length;
+  return rangeBetween(start, found.index + found[0].length - 1, session.lines);
 }
 
 export function keyOf(parsed: ParsedNotebook, index: number, path: string): Span | undefined {

@@ -15,6 +15,7 @@ import type { Problem } from "../notebook/problem.js";
 import { readNotebook, type NotebookReading } from "../notebook/read-notebook.js";
 import { buildStructure } from "../project/structure.js";
 import type { Structure, Support } from "../project/model.js";
+import { unreadableEntries, withoutUnreadable } from "./unreadable.js";
 import type { UnitSystem } from "../units/kinds.js";
 
 export interface CheckedDocument {
@@ -85,15 +86,16 @@ function checkDocument(
   const weighed = new Map<string, WeighedSupport>();
   for (const support of structure.supports) weighed.set(support.path, weighSupport(support, actions.of(support), nearFrom, tally, before?.weighed.get(support.path)));
   const ruled = allRules.flatMap((rule) => judgeRule(rule, structure));
-  const checks = [...weighed.values()].flatMap(({ results }) => results);
-  const accepted = structure.accept.length > 0 ? applyAccepted<CheckResult | RuleResult>(structure, [...checks, ...ruled]) : undefined;
+  const found = [...weighed.values()].flatMap(({ results }) => results);
+  const { checks, rules } = withoutUnreadable(found, ruled, structure, unreadableEntries([...parsed.problems, ...reading.problems], reading));
+  const accepted = structure.accept.length > 0 ? applyAccepted<CheckResult | RuleResult>(structure, [...checks, ...rules]) : undefined;
   return {
     document: {
       reading,
       structure,
       actions,
       checks: accepted ? (accepted.results.slice(0, checks.length) as CheckResult[]) : checks,
-      rules: accepted ? (accepted.results.slice(checks.length) as RuleResult[]) : ruled,
+      rules: accepted ? (accepted.results.slice(checks.length) as RuleResult[]) : rules,
       notCovered: new Map([...weighed.values()].map(({ support, notCovered: lines }) => [support, lines])),
       system: structure.project.units?.value ?? "US",
       weighed,

@@ -29,6 +29,8 @@ export interface CheckResult {
   readonly inputs: object;
   /** Why it was not checked, or the reason it was accepted. */
   readonly because?: string;
+  /** Set where an error of the text stands in the way, which is said where it stands. */
+  readonly isEcho?: boolean;
   readonly used: readonly Used[];
   /** The value that can fix it, or the support itself. */
   readonly at: Span;
@@ -40,6 +42,7 @@ export interface RuleResult {
   readonly state: State;
   readonly message: string;
   readonly because?: string;
+  readonly isEcho?: boolean;
   readonly at: Span;
   readonly related: readonly { readonly span: Span; readonly message: string }[];
 }
