@@ -12,6 +12,7 @@ import type { Fault } from "./expression-syntax.js";
 import { expressionOf, type Amount } from "./expression.js";
 import type { ChoiceField, Field, NumberField, QuantityField } from "./fields.js";
 import type { ReadContext } from "./read-context.js";
+import { leftRange } from "./usual.js";
 import { partOf, problemAt, replacing, spanIn, viaRelated, type Written } from "./written.js";
 
 export interface ReadValue {
@@ -29,7 +30,7 @@ export function readValue(field: Field, written: Written, keys: readonly string[
     const read = field.type === "quantity" ? readQuantity(text, field.kind) : readNumber(text);
     if (!read.ok) return misread(withUnitsOf(field, text, read), written, context);
     leadingZero(written, context);
-    return bounded(field, read.value, text.trim(), name, written, context) ? { value: read.value } : undefined;
+    return bounded(field, read.value, text.trim(), keys, written, context) ? { value: read.value } : undefined;
   }
   if (field.type === "yes-no") {
     const read = readYesNo(text);
@@ -86,8 +87,14 @@ function leadingZero(written: Written, context: ReadContext): void {
   context.problems.push(problemAt("number.leading-zero", message, spanIn(written, at, digits.length), { severity: "warning", fixes: [fix], related: viaRelated(written.node.via) }));
 }
 
-function bounded(field: QuantityField | NumberField, value: number, shown: string, name: string, written: Written, context: ReadContext): boolean {
+function bounded(field: QuantityField | NumberField, value: number, shown: string, keys: readonly string[], written: Written, context: ReadContext): boolean {
+  const name = keys[keys.length - 1];
+  const left = field.type === "quantity" ? leftRange(keys, value, field.kind) : undefined;
   const message = field.type === "quantity" ? outOfBounds(field, value) : outOfRange(field, value);
+  if (!message && left) {
+    tell(context, written, "quantity.unusual", `${shown} is outside any ${name} in use (${left[0]} to ${left[1]}); look at the number and its unit.`, 0, written.text.length);
+    return false;
+  }
   if (!message) return true;
   tell(context, written, field.type === "quantity" ? "quantity.bounds" : "number.bounds", `${shown} cannot be the ${name}; ${message}`, 0, written.text.length);
   return false;
@@ -115,7 +122,7 @@ function readExpression(field: QuantityField | NumberField, written: Written, ex
     tell(context, written, "expression.kind", `${shown} comes to ${wordsForAmount(amount)}; ${needed} is needed here.`, 0, written.text.length);
     return undefined;
   }
-  return bounded(field, fitted, shown, keys[keys.length - 1], written, context) ? { value: fitted, expression: expression.text.trim() } : undefined;
+  return bounded(field, fitted, shown, keys, written, context) ? { value: fitted, expression: expression.text.trim() } : undefined;
 }
 
 function fit({ kind }: QuantityField, amount: Amount): number | undefined {

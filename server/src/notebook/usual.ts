@@ -1,0 +1,65 @@
+/**
+ * Ranges no value in use leaves: a number outside is a slip of the digits or the unit, and nothing may rest on it. Wide on
+ * purpose, common practice without a source; a real job at the edge of one is a job for other methods.
+ */
+import type { KindName } from "../units/kinds.js";
+import { readQuantity } from "../units/parse.js";
+
+type Range = readonly [least: string, most: string];
+
+const size: Range = ["3 in", "20 ft"];
+const plan: Range = ["3 ft", "2000 ft"];
+
+const ranges: Readonly<Record<string, Range>> = {
+  "site.wind speed": ["60 mph", "300 mph"],
+  "site.ground elevation": ["-1500 ft", "15000 ft"],
+  "site.ground snow": ["0 psf", "500 psf"],
+  "site.frost depth": ["0 ft", "15 ft"],
+  "ground.*.bearing": ["100 psf", "200 ksf"],
+  "ground.*.lateral bearing": ["10 psf/ft", "5000 psf/ft"],
+  "ground.*.side resistance": ["1 psf", "20 ksf"],
+  "ground.*.unit weight": ["50 pcf", "250 pcf"],
+  "ground.*.dowel bond": ["10 psi", "1000 psi"],
+  "roof.slope": ["0 in 12", "24 in 12"],
+  "roof.length": plan,
+  "roof.width": plan,
+  "roof.mean height": ["4 ft", "200 ft"],
+  "roof.dead": ["0 psf", "300 psf"],
+  "columns.*.height": ["2 ft", "100 ft"],
+  "bases.*.plate.width": ["3 in", "6 ft"],
+  "bases.*.plate.length": ["3 in", "6 ft"],
+  "bases.*.plate.thickness": ["0.1 in", "8 in"],
+  "bases.*.grout": ["0 in", "12 in"],
+  "bases.*.anchors.diameter": ["0.2 in", "4 in"],
+  "bases.*.anchors.embedment": ["1 in", "10 ft"],
+  "bases.*.anchors.spacing x": ["1 in", "6 ft"],
+  "bases.*.anchors.spacing y": ["1 in", "6 ft"],
+  "foundations.*.concrete": ["1500 psi", "20000 psi"],
+  "foundations.*.diameter": size,
+  "foundations.*.width": size,
+  "foundations.*.length": ["3 in", "2000 ft"],
+  "foundations.*.thickness": ["3 in", "20 ft"],
+  "foundations.*.depth": ["3 in", "100 ft"],
+  "foundations.*.height": ["0.2 ft", "40 ft"],
+  "foundations.*.above grade": ["0 in", "40 ft"],
+  "foundations.*.dowels.into rock": ["1 in", "60 ft"],
+  "foundations.*.dowels.hole": ["0.3 in", "12 in"],
+};
+
+const named = new Set(["ground", "columns", "bases", "foundations"]);
+
+/** A little more room than written, so that the same bound in another unit is not refused by rounding. */
+const room = 1e-9;
+
+/** The range a value leaves, as it is written; undefined where it stays inside or none is known. */
+export function leftRange(keys: readonly string[], value: number, kind: KindName): Range | undefined {
+  const range = ranges[keys.map((key, i) => (i === 1 && named.has(keys[0]) ? "*" : key)).join(".")];
+  if (!range) return undefined;
+  const [least, most] = range.map((text) => readQuantity(text, kind));
+  if (!least.ok || !most.ok) return undefined;
+  const slack = room * Math.abs(most.value);
+  return value < least.value - slack || value > most.value + slack ? range : undefined;
+}
+
+/** Every range, for the test that each is readable and belongs to a field. */
+export const usualRanges: readonly (readonly [path: string, range: Range])[] = Object.entries(ranges);
