@@ -5,7 +5,7 @@
  * server's page in a windowless browser, lets the extension tests run in its extension host, passes their log on and
  * exits with the code they report. Any failure to get that far is a message and exit code 1.
  *
- * Environment: ROOTFAST_EDITOR_TIMEOUT (seconds for the whole run, 300), ROOTFAST_EDITOR_LOG=all (pass on
+ * Environment: ROOTFAST_EDITOR_TIMEOUT (seconds for the whole run, 600), ROOTFAST_EDITOR_LOG=all (pass on
  * every line of the page's console), ROOTFAST_CHROMIUM (see browser.mjs).
  */
 import { mkdtempSync, rmSync } from "node:fs";
@@ -52,7 +52,7 @@ async function runTests({ extensions, tests, folder }) {
 
   const page = await browser.newPage({ viewport: { width: 1400, height: 900 } });
   channel.attach(page);
-  const seconds = Number(process.env.ROOTFAST_EDITOR_TIMEOUT ?? 300);
+  const seconds = Number(process.env.ROOTFAST_EDITOR_TIMEOUT ?? 600);
   const reported = new Promise((resolveCode, reject) => {
     const late = setTimeout(() => reject(new Error(`no result after ${seconds} s.`)), seconds * 1000);
     late.unref();

@@ -4,6 +4,7 @@ import { check, findingOf, supportOf } from "./command-line.js";
 import { page } from "./page.js";
 import { test } from "./registry.js";
 import { depthOfPier, keyRange, openShelter, patience, valueRange } from "./shelter.js";
+import { waitUntil } from "./wait.js";
 
 /** Shown text without the differences of spaces and line breaks. */
 const flat = (text: string): string => text.replace(/[\s\u00a0]+/gu, " ");
@@ -16,12 +17,19 @@ function assertDrawn(text: string): void {
 /** Letters of a subscript stand beside their base in the text of a page: `h_a` reads `ha`. */
 const withoutUnderscores = (text: string): string => text.replaceAll("_", "");
 
+/** Scrolls, and waits until the window has done so: what is pointed at must not move away. */
+async function showInCenter(editor: vscode.TextEditor, range: vscode.Range): Promise<void> {
+  editor.revealRange(range, vscode.TextEditorRevealType.InCenter);
+  await waitUntil("it is scrolled there", () => editor.visibleRanges.some((visible) => visible.contains(range)), patience);
+}
+
 test("pointing at the depth shows how the pier's embedment comes about", async () => {
   const editor = await openShelter();
   const { document } = editor;
   const finding = findingOf(await check(document.getText()), "columns.south", "pier.embedment");
-  editor.revealRange(valueRange(document, ...depthOfPier), vscode.TextEditorRevealType.InCenter);
-  const shown = flat(await page.hover({ text: "3 ft 6 in", timeout: patience }));
+  await showInCenter(editor, valueRange(document, ...depthOfPier));
+  // The middle of this text is in the value; the value alone is to be read in other places too.
+  const shown = flat(await page.hover({ text: "depth: 3 ft 6 in", timeout: patience }));
   await page.screenshot("hover-depth");
   assertDrawn(shown);
   assert.ok(shown.includes(`Embedment of the pier: over ${finding.ratio?.toFixed(2)}`), "the state and the ratio");
@@ -45,7 +53,7 @@ test("pointing at a column line lists every check of the support and the math of
   const editor = await openShelter();
   const { document } = editor;
   const { findings, notCovered } = supportOf(await check(document.getText()), "columns.south");
-  editor.revealRange(keyRange(document, "columns", "south"), vscode.TextEditorRevealType.InCenter);
+  await showInCenter(editor, keyRange(document, "columns", "south"));
   const shown = flat(await page.hover({ text: "south:", timeout: patience }));
   await page.screenshot("hover-column");
   assertDrawn(shown);
