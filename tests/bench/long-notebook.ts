@@ -11,6 +11,7 @@ codes:
 
 site:
   frost depth: 36 in
+  seismic design category: B
 
 ground:
   sand:

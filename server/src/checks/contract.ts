@@ -58,6 +58,8 @@ export interface CheckDecl<I extends object = any, L extends Level = any> {
   readonly link: Link;
   /** Load level of the demand it takes. */
   readonly level: L;
+  /** Set where the forces that try the connection at the column top are taken, edge pressures among them. */
+  readonly demands?: "column top";
   /** Clause with its edition, `ACI 318-19 17.6.2`. */
   readonly clause: string;
   /** What fails, in one sentence. */

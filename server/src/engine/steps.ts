@@ -6,8 +6,16 @@ import { declaredMathml, resultMathml, substitutedMathml } from "../formula/math
 import { declaredText, resultText, substitutedText } from "../formula/plain.js";
 import { namesIn } from "../formula/tree.js";
 import type { Formula, ShownValue, Step, SymbolDecl } from "../formula/types.js";
+import type { Dimension } from "../units/dimension.js";
 import { format } from "../units/format.js";
 import { kinds, type UnitSystem } from "../units/kinds.js";
+
+/** SI unit of a constant, from its dimension: `kg^0.5 m^-1 s^-1`. */
+const siUnitOf = ({ mass, length, time }: Dimension): string =>
+  ([["kg", mass], ["m", length], ["s", time]] as const)
+    .filter(([, exponent]) => exponent !== 0)
+    .map(([unit, exponent]) => (exponent === 1 ? unit : `${unit}^${exponent}`))
+    .join(" ") || "1";
 
 type FormulaStep = Extract<Step, { type: "formula" }>;
 
@@ -26,7 +34,7 @@ export function symbolsOf(formula: Formula, args: Readonly<Record<string, number
   return [...new Set(namesIn(tree))].flatMap((name): SymbolReport[] => {
     const constant = constants[name];
     if (constant) {
-      return [{ symbol: name, meaning: "constant of the formula", value: constant.value, unit: "SI", shown: shownConstant(constant) }];
+      return [{ symbol: name, meaning: "constant of the formula", value: constant.value, unit: siUnitOf(constant.dimension), shown: shownConstant(constant) }];
     }
     const decl = formula.symbols[name];
     return decl ? [declared(name, decl, args[name], system)] : [];

@@ -31,7 +31,7 @@ export function supportWith(given: Given = {}) {
   const size = (value: number | undefined) => (value === undefined ? undefined : value * inch);
   return supportOf({
     places: given.places,
-    site: given.site,
+    site: { "seismic design category": "B", ...given.site },
     column: { section, grade: "A500 Gr C", "top of column": "pinned", height: 10 * foot },
     base: {
       plate: { width: plate[0] * inch, length: plate[1] * inch, thickness: plate[2] * inch, grade: given.plateGrade ?? "A36" },

@@ -1,5 +1,7 @@
+import { columnBracket } from "./bracket.js";
 import { columnInteraction } from "./interaction.js";
 import { columnSlenderness } from "./slenderness.js";
+import { topConnection } from "./top-connection.js";
 
 /** Checks of the column itself. */
-export const columnChecks = [columnInteraction, columnSlenderness];
+export const columnChecks = [topConnection, columnInteraction, columnSlenderness, columnBracket];

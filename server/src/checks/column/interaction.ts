@@ -13,6 +13,7 @@ import type { Calc } from "../../formula/types.js";
 import type { Support } from "../../project/model.js";
 import { check, unchecked, weigh, type Gather, type Outcome } from "../contract.js";
 import { compressiveDesignStrength, compressiveStrength, effectiveArea, effectiveWallWidth, elasticStress, flatWidth, type HssProperties, nominalStress, slendernessRatio, slenderWallLimit, tensileDesignStrength, wallElasticStress } from "./compression.js";
+import { effectiveLengthFactor } from "./effective-length.js";
 import { compactFlangeLimit, compactWebLimit, effectiveFlangeWidth, effectiveSectionModulus, flexuralDesignStrength, flexuralStrength, noncompactFlange, noncompactWeb, plasticMoment, slenderFlange, slenderFlangeLimit, slenderWebLimit } from "./flexure.js";
 
 export interface ColumnInputs extends HssProperties {
@@ -21,9 +22,6 @@ export interface ColumnInputs extends HssProperties {
   readonly K: number;
 }
 
-/** Effective length factors for a fixed base, AISC 360-22 Commentary Table C-A-7.1, recommended design values. */
-const effectiveLengthFactors = { pinned: 2.1, fixed: 1.2 } as const;
-
 export const elasticLoad = formula({
   id: "column.elastic-load",
   text: "P_e = pi^2 * 0.8 * E * I / (K * L)^2",
@@ -31,7 +29,7 @@ export const elasticLoad = formula({
   symbols: {
     P_e: { kind: "force", meaning: "elastic buckling load at reduced stiffness" },
     I: { kind: "inertia", meaning: "second moment of area", field: "columns.*.section" },
-    K: { kind: "ratio", meaning: "effective length factor", field: "columns.*.top of column" },
+    K: { kind: "ratio", meaning: "effective length factor", field: "columns.*.sway along x" },
     L: { kind: "distance", meaning: "height of the column", field: "columns.*.height" },
   },
   constants: { E: "29000 ksi" },
@@ -88,13 +86,12 @@ export function readColumn(support: Support, gather: Gather): ColumnInputs {
   const fields = support.column?.fields;
   const section = gather.needs(fields?.section, "column section");
   const grade = gather.needs(fields?.grade, "column steel grade");
-  const top = gather.needs(fields?.["top of column"], "top of column, pinned or fixed");
   const steel = grade === undefined ? undefined : findSteel(grade);
   if (steel && isMissing(steel)) gather.block(`${steel.problem}: its yield strength is missing`);
   return {
     section: section?.name ?? "",
     L: gather.need(fields?.height, "column height"),
-    K: top === undefined ? Number.NaN : effectiveLengthFactors[top],
+    K: effectiveLengthFactor(fields, gather),
     B: section?.width ?? Number.NaN,
     t: section?.wall ?? Number.NaN,
     slenderness: section?.slenderness ?? Number.NaN,
@@ -138,7 +135,7 @@ export const columnInteraction = check({
   seen: "A cantilevered column leans for good after a storm; the wall dents on the pressed side just above the base plate.",
   range:
     "Square hollow sections. The base is taken as rigid: the turning of the pier or footing below is not in it, and a base that gives makes the column weaker and more flexible. " +
-    "K is 2.1 with a pinned and 1.2 with a fixed column top. Lean is magnified by the column's own axial force alone, at 0.8EI; notional loads, columns that lean on others, shear and torsion are not in it.",
+    "K goes by what holds the column against sway, the worse of both directions: 2.1 for a cantilever, 1.2 fixed at both ends, 1.0 in a braced bay. Lean is magnified by the column's own axial force alone, at 0.8EI; notional loads, columns that lean on others, shear and torsion are not in it.",
   formulas: [plasticMoment, compactFlangeLimit, slenderFlangeLimit, noncompactFlange, flatWidth, effectiveFlangeWidth, effectiveSectionModulus, slenderFlange, compactWebLimit, slenderWebLimit, noncompactWeb, flexuralDesignStrength, axialSize, tensileDesignStrength, magnifiedMoment, interaction, elasticLoad, magnifier, slendernessRatio, elasticStress, nominalStress, slenderWallLimit, compressiveDesignStrength, wallElasticStress, effectiveWallWidth, effectiveArea],
   applies: (support) => support.column !== undefined,
   inputs: (support, gather) => readColumn(support, gather),

@@ -8,7 +8,7 @@ const ruleLines = linesOf("site", everywhere, [
   { id: "site.neighbors", line: "Slabs isolated from the piers; pools, trenches and walls below a 1:1 line from the foundation; water.", by: [] },
   { id: "site.ties", line: "Ties between piers by seismic design category.", by: [], applies: isSeismic },
   { id: "site.construction", line: "Tolerance of the rods, erection, cure before erection, special inspection, what others must confirm.", by: [], left: "Tolerance of the rods, erection, cure before erection, and special inspection." },
-  { id: "site.consistency", line: "Consistency of sizes: rods longer than the pier, plates larger than the pedestal, elevations that do not close.", by: [] },
+  { id: "site.consistency", line: "Consistency of sizes: rods longer than the pier, plates larger than the pedestal, elevations that do not close.", by: ["site.agreement"], left: "Rods longer than the pier, and plates, pedestals and footings held against each other." },
 ]);
 
 const outside = linesOf("job", everywhere, [

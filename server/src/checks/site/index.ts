@@ -1,6 +1,7 @@
 import type { RuleDecl } from "../contract.js";
+import { agreement } from "./agreement.js";
 import { frost } from "./frost.js";
 import { loadPath } from "./load-path.js";
 import { oneGround } from "./one-ground.js";
 
-export const siteRules: readonly RuleDecl[] = [loadPath, oneGround, frost];
+export const siteRules: readonly RuleDecl[] = [loadPath, agreement, oneGround, frost];
