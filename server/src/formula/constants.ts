@@ -31,6 +31,9 @@ export function readConstant(id: string, name: string, text: string): Constant {
 
 const tradeUnits: Readonly<Record<string, string>> = { "lbf/ft^3": "pcf", "lbf/ft^2": "psf", "lbf/inch^2": "psi", lbf: "lb" };
 
+/** A unit a practitioner writes beside a number, unlike the hidden ones of an empirical constant. */
+export const isTradeUnit = (unit: string): boolean => Object.hasOwn(tradeUnits, unit) || /^[a-z]+$/iu.test(unit);
+
 /** A constant's unit as the trade writes it: `pcf` for `lbf/ft^3`, `in` for `inch`. */
 export const shownUnit = (unit: string): string => tradeUnits[unit] ?? unit.replaceAll(/\binch\b/gu, "in");
 

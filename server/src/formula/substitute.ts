@@ -1,7 +1,7 @@
 import { displayUnit, formatParts, type ShownParts } from "../units/format.js";
 import type { UnitSystem } from "../units/kinds.js";
 import { compile, holds, type Values } from "./closure.js";
-import { shownUnit } from "./constants.js";
+import { isTradeUnit, shownUnit } from "./constants.js";
 import { parsedOf } from "./declare.js";
 import { binding, print, printCondition, type Marks, type Piece, type Reading } from "./print.js";
 import { visit, type Choice, type Condition } from "./tree.js";
@@ -29,7 +29,7 @@ export function substitute(of: Formula<any, any>, args: Values, system: UnitSyst
   const bare = worksOutBare(of, args, system);
   const shown = (name: string): ShownParts => {
     const constant = Object.hasOwn(constants, name) ? constants[name] : undefined;
-    if (constant) return { number: constant.number, unit: bare ? "" : shownUnit(constant.unit) };
+    if (constant) return { number: constant.number, unit: bare && !isTradeUnit(constant.unit) ? "" : shownUnit(constant.unit) };
     return formatParts(args[name], of.symbols[name].kind, system);
   };
   const name = (n: string): Piece => {
