@@ -174,9 +174,11 @@ export function actionsByHand(stated: Stated, height: number | undefined, standa
   const combined = statedDemands(stated.combined, height, calc);
   if ("unknown" in combined) return combined;
   const loadCases = cases.map(({ loadCase }) => loadCase);
+  const strength = [...combine(chosenCases(standard, "strength", loadCases), cases, calc), ...combined.filter(isAt("strength"))];
   return {
     cases,
-    strength: [...combine(chosenCases(standard, "strength", loadCases), cases, calc), ...combined.filter(isAt("strength"))],
+    strength,
+    atTop: strength,
     allowable: [...combine(chosenCases(standard, "allowable", loadCases), cases, calc), ...combined.filter(isAt("allowable"))],
   };
 }

@@ -63,6 +63,8 @@ export interface Demand<L extends Level = Level> {
 export interface ColumnActions {
   readonly cases: readonly { readonly loadCase: LoadCase; readonly top: Forces; readonly base: Forces }[];
   readonly strength: readonly Demand<"strength">[];
+  /** What tries the connection at the column top: the same, and edge pressures on the roof area nearest to it. */
+  readonly atTop: readonly Demand<"strength">[];
   readonly allowable: readonly Demand<"allowable">[];
 }
 

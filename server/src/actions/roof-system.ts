@@ -4,6 +4,7 @@ import type { Calc } from "../formula/types.js";
 import type { Forces } from "../mechanics/forces.js";
 import type { RoofColumn } from "../mechanics/rigid-roof.js";
 import { roofResultant } from "../mechanics/superposition.js";
+import { edgeDemands, edgeDerivations } from "./column-tops.js";
 import { chosenCases, combine } from "./combinations.js";
 import { deadCases } from "./dead.js";
 import type { ColumnActions, Edge, LoadCase, LoadDerivation, NoActions } from "./demand.js";
@@ -93,11 +94,14 @@ function columnActions(inputs: RoofInputs, cases: readonly RoofCase[], reactions
   const loadCases = cases.map(({ loadCase }) => loadCase);
   const strength = chosenCases(standard, "strength", loadCases);
   const allowable = chosenCases(standard, "allowable", loadCases);
+  const edgesAtTop = edgeDemands(inputs);
   return inputs.posts.map((_, place) => {
     const own = reactions.map((ofCase) => ofCase[place]);
+    const atStrength = combine(strength, own, plainCalc);
     return {
       cases: own.map(({ top, base }, i) => ({ loadCase: loadCases[i], top, base })),
-      strength: combine(strength, own, plainCalc),
+      strength: atStrength,
+      atTop: [...atStrength, ...edgesAtTop[place]],
       allowable: combine(allowable, own, plainCalc),
     };
   });
@@ -139,5 +143,6 @@ function derive(inputs: RoofInputs, cases: readonly RoofCase[]): readonly LoadDe
       runCase(one, columns, inputs, calc);
       return { title: one.loadCase.title, source: one.source, steps };
     }),
+    ...edgeDerivations(inputs),
   ];
 }

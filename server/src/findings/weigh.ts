@@ -63,8 +63,9 @@ const key = (inputs: object): string =>
 
 const isNone = (actions: readonly ColumnActions[] | NoActions): actions is NoActions => "unknown" in actions;
 
-function demandsOf(actions: ColumnActions | undefined, level: string): readonly Demand[] {
+function demandsOf(actions: ColumnActions | undefined, { level, demands }: CheckDecl): readonly Demand[] {
   if (!actions) return [];
+  if (demands === "column top") return actions.atTop;
   return level === "strength" ? actions.strength : level === "allowable" ? actions.allowable : [];
 }
 
@@ -90,7 +91,7 @@ export function weighCheck(
   }
   const fallback = check.fixedBy(support)?.span ?? support.span;
   const none = isNone(actions);
-  const demands = support.places.map((_, i) => (none ? [] : demandsOf(actions[i], check.level)));
+  const demands = support.places.map((_, i) => (none ? [] : demandsOf(actions[i], check)));
   const gathered: Gathered[] = [];
   const done = (state: State, more: Partial<CheckResult> = {}): Weighing => ({
     result: { check, support, state, place: 0, inputs: gathered[0]?.inputs ?? {}, used: gathered[0]?.used ?? [], at: fallback, ...more },

@@ -24,7 +24,7 @@ import {
 } from "./free-roof-tables.js";
 import type { LoadStandard } from "./velocity-pressure.js";
 
-const roofAngle = formula({
+export const roofAngle = formula({
   id: "wind.roof-angle",
   text: "theta = atan(s) / deg",
   source: "geometry; the figures are entered in degrees",

@@ -17,8 +17,8 @@ export const columnLines = linesOf("column", hasColumn, [
   {
     id: "column.top",
     line: "Connection at the column top: bolts, weld, strap, or a rated connector with its stated value.",
-    by: ["site.load-path"],
-    left: "Strength of the connection at the column top: only whether it is described.",
+    by: ["site.load-path", "column.top-connection"],
+    left: "Shear and moment on the connection at the column top, and the bolts, welds or straps it is made of: its stated strength in uplift is taken.",
   },
   { id: "column.wood", line: "Wood posts in a bracket with a rated value.", by: [] },
 ]);

@@ -17,7 +17,7 @@ export const loadLines = linesOf("loads", carriesRoof, [
   },
   { id: "loads.wind-drag", line: "Drag of the wind on fascias, parapets, posts and beams.", by: [], left: "Drag of the wind on fascias, parapets, posts and beams, beyond the least wind force on the roof's edge." },
   { id: "loads.wind-blocked", line: "Flow blocked by a wall, stored goods or a building close by, and roofs with a wall less than 80 % open.", by: [], left: "Roofs with walls less than 80 % open, which leave the open-roof figures, and buildings close by." },
-  { id: "loads.wind-edges", line: "Pressures on roof edges and corners for the connector at each column top.", by: [] },
+  { id: "loads.wind-edges", line: "Pressures on roof edges and corners for the connector at each column top.", by: ["column.top-connection"] },
   { id: "loads.dead", line: "Dead load of the roof.", by: ["loads.dead"], left: "Dead load built up from layers: the roof's dead load is taken as one stated number." },
   { id: "loads.roof-live", line: "Roof live load, reduced by area and slope.", by: [] },
   { id: "loads.snow", line: "Snow: flat, least, sloped, unbalanced, drift against a higher roof, rain on snow.", by: [] },
@@ -39,8 +39,7 @@ export const loadLines = linesOf("loads", carriesRoof, [
   {
     id: "loads.net-uplift",
     line: "Net uplift at every column, top and bottom, and what holds it there.",
-    by: ["site.load-path"],
-    left: "The strength of the connection at the column top is taken as stated and not held against the uplift there.",
+    by: ["site.load-path", "column.top-connection"],
   },
   { id: "loads.own-weight-wall", line: "Earth pressure and water on a wall below the columns.", by: [], applies: (support) => isOnRock(support) && (support.foundation?.fields.retains?.value ?? 0) > 0 },
 ]);

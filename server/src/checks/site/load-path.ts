@@ -72,6 +72,6 @@ export const loadPath: RuleDecl = {
   clause: "IBC 2021 1604.4",
   fails: "A link between roof and ground is missing, and the load has nowhere to go.",
   seen: "A roof that only rested on its columns, found beside them after the storm.",
-  range: "Whether each link is named; its strength is for the checks. Where reactions are given by hand, the path begins at the column base. The connection at the column top is taken at its stated strength.",
+  range: "Whether each link is named; its strength is for the checks. Where reactions are given by hand, the path begins at the column base. The strength of the connection at the column top is for its own check.",
   judge: (structure) => structure.supports.map((support) => ({ support, ...judgeSupport(structure, support) })),
 };
