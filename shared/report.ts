@@ -123,6 +123,8 @@ export interface StructureReport {
   readonly assumptions: readonly { readonly field: string; readonly path: string; readonly text: string; readonly source: string; readonly place: Place }[];
   /** Worth knowing about the loads, and no finding: a stated load that is not used yet, a result outside the range of a figure. */
   readonly remarks: readonly { readonly message: string; readonly place: Place }[];
+  /** Values that were built otherwise than drawn; the checks run on what was built. */
+  readonly asBuilt: readonly { readonly path: string; readonly drawn: string; readonly built: string; readonly noted?: string; readonly place: Place }[];
   readonly openItems: readonly string[];
   readonly loadDerivations?: readonly { readonly title: string; readonly source: string; readonly steps: readonly StepReport[] }[];
   readonly counts: Readonly<Record<State, number>>;

@@ -3,6 +3,7 @@ import { DiagnosticSeverity, type Diagnostic } from "vscode-languageserver";
 import { idOf, isRule, titleOf, type AnyResult, type State } from "../findings/result.js";
 import { messageOf } from "../findings/message.js";
 import type { CheckedDocument } from "../engine/check-text.js";
+import { differencesIn } from "../engine/report.js";
 import type { Span } from "../notebook/tree.js";
 import { format } from "../units/format.js";
 import { rangeOf } from "./positions.js";
@@ -87,6 +88,16 @@ function findingsOf(document: CheckedDocument, session: Session): Diagnostic[] {
       code: group.code,
       source: "rootfast",
       message: `Not checked: ${group.because}. (${group.titles.join("; ")})`,
+    });
+  }
+  for (const { difference, drawn, built } of differencesIn(document)) {
+    found.push({
+      range: rangeOf(difference.built.span, lines),
+      severity: DiagnosticSeverity.Information,
+      code: "as-built.differs",
+      source: "rootfast",
+      message: `Built ${built}, drawn ${drawn}. The checks run on what was built.`,
+      relatedInformation: difference.drawn && [{ location: { uri, range: rangeOf(difference.drawn.span, lines) }, message: "as drawn" }],
     });
   }
   for (const item of document.actions.information) {

@@ -61,6 +61,9 @@ function structureText(structure: StructureReport, file: string): string[] {
     `${structure.name || file} (${structure.codes.join(", ")})`,
     `  ${verdict(structure)}`,
     ...structure.supports.flatMap((support) => ["", ...supportText(support, file)]),
+    ...(structure.asBuilt.length > 0
+      ? ["", "  As built:", ...structure.asBuilt.map((row) => `    ${row.path}: ${row.built}, drawn ${row.drawn}${row.noted ? ` (${row.noted})` : ""}`)]
+      : []),
     ...remarks(structure, file),
     ...notCovered(structure),
     "",

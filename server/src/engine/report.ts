@@ -15,6 +15,8 @@ import { messageOf } from "../findings/message.js";
 import type { Shape } from "../notebook/fields.js";
 import { LineIndex } from "../notebook/lines.js";
 import { notebook } from "../notebook/schema.js";
+import { fieldAt } from "../notebook/field-at.js";
+import { differencesOf, type Difference } from "../project/as-built.js";
 import type { Assumption, Sourced, Support } from "../project/model.js";
 import { format } from "../units/format.js";
 import { kinds, type KindName, type UnitSystem } from "../units/kinds.js";
@@ -78,6 +80,7 @@ export function structureReport(document: CheckedDocument, lines: LineIndex, opt
       message: item.message((value, kind) => format(value, kind, system)),
       place: placeOf(item.at.span, lines),
     })),
+    asBuilt: asBuiltOf(document, lines),
     openItems: structure.confirm.map((item) => item.value),
     loadDerivations: options.steps
       ? document.actions.derivations().map((derivation) => ({ title: derivation.title, source: derivation.source, steps: wanted(derivation.title) ? stepReports(derivation.steps, system, options.mathml ?? false) : [] }))
@@ -85,6 +88,27 @@ export function structureReport(document: CheckedDocument, lines: LineIndex, opt
     counts: countStates(document),
   };
 }
+
+/** What was built otherwise than drawn, each entry once. */
+export function differencesIn(document: CheckedDocument): readonly { readonly difference: Difference; readonly drawn: string; readonly built: string }[] {
+  const entries = new Set(document.structure.supports.flatMap(({ base, foundation }) => [base?.fields, foundation?.fields]));
+  return [...entries].flatMap((fields) =>
+    (fields ? differencesOf(fields) : []).map((difference) => ({
+      difference,
+      drawn: difference.drawn ? shownField(difference.drawn, document.system) : "nothing",
+      built: shownField(difference.built, document.system),
+    })),
+  );
+}
+
+function shownField({ path, value }: Sourced<unknown>, system: UnitSystem): string {
+  const field = fieldAt(path.split("."))?.field;
+  if (typeof value === "number") return field?.type === "quantity" ? format(value, field.kind, system) : String(value);
+  return typeof value === "boolean" ? (value ? "yes" : "no") : String(value);
+}
+
+const asBuiltOf = (document: CheckedDocument, lines: LineIndex): StructureReport["asBuilt"] =>
+  differencesIn(document).map(({ difference: { built, noted }, drawn, built: shown }) => ({ path: built.path, drawn, built: shown, noted, place: placeOf(built.span, lines) }));
 
 /** Assumptions about the whole, and those a check read; a default of a field nobody read would be noise. */
 function assumptionsThatCount(document: CheckedDocument): readonly Assumption[] {

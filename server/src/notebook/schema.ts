@@ -48,7 +48,11 @@ const site = record("The criteria of the place.", {
     bounds: "any",
     assumed: { text: "0 ft", source: "Ke = 1.0 is always permitted; ASCE 7-22 Section 26.9" },
   }),
-  "ground snow": quantity("pressure", "Ground snow load pg of the risk category.", { bounds: "zero or more" }),
+  "ground snow": quantity("pressure", "Ground snow load pg, from the map of the load standard: in ASCE 7-22 that of the risk category, at strength level. 0 psf where none falls.", { bounds: "zero or more" }),
+  "snow exposure": choice(["fully exposed", "partially exposed", "sheltered"], "How the wind reaches the roof in winter: fully exposed with no shelter, sheltered tight among conifers or higher roofs, for the factor Ce.", {
+    assumed: { text: "partially exposed", source: "roofs neither wholly without shelter nor tight among trees; ASCE 7-22 Table 7.3-1" },
+  }),
+  "winter wind": number("Winter wind parameter W2 of ASCE 7-22, from its map, for drifting snow.", { least: 0.1, most: 1 }),
   "frost depth": quantity("distance", "Depth the ground freezes to, from the building official.", { bounds: "zero or more", units: ["in", "mm"] }),
   "seismic design category": choice(["A", "B", "C", "D", "E", "F"], "Seismic design category (ASCE 7-22 Section 11.6)."),
   air: choice(["dry", "humid", "salt spray", "pool"], "Air the steel stands in, for corrosion rules."),
@@ -124,6 +128,25 @@ const roof = record("The roof, taken as rigid in its plane.", {
   "light dead": quantity("pressure", "The least the roof's dead load may be, on plan; it holds the roof down. Left out: the dead load.", { bounds: "zero or more" }),
   "heavy dead": quantity("pressure", "The most the roof's dead load may be, on plan; it presses and shakes. Left out: the dead load.", { bounds: "zero or more" }),
   layers,
+  live: quantity("pressure", "Roof live load before its reduction for area and slope; more or less than 20 psf is taken as it is.", {
+    bounds: "zero or more",
+    assumed: { text: "20 psf", source: "usual roofs; ASCE 7-22 Table 4.3-1, the same in 7-16 and 7-10" },
+  }),
+  slippery: yesNo("Whether the roof is slippery (metal, slate, smooth membrane) and nothing below keeps snow from sliding off.", {
+    assumed: { text: "no", source: "the safe side; ASCE 7-22 7.4" },
+  }),
+  "simple rafters": yesNo("Whether rafters of one depth span simply from ridge to eave of a pitched roof, for unbalanced snow (ASCE 7-22 7.6.1)."),
+  "holds water": record("Water on a roof that can hold it when its drains are blocked; left out where rain runs off over the edge.", {
+    "static head": quantity("length", "Depth of water up to the overflow.", { bounds: "zero or more" }),
+    "hydraulic head": quantity("length", "Depth above the overflow that the rain of the place needs to flow off.", { bounds: "zero or more" }),
+    "ponding head": quantity("length", "Depth added as the roof bends under the water; asked for by ASCE 7-22.", { bounds: "zero or more" }),
+  }),
+  "higher roof": record("A higher roof that touches an edge of this one, for drifts and sliding snow.", {
+    edge: choice(["north", "east", "south", "west"], "The edge of this roof it stands along."),
+    "height above": quantity("distance", "From this roof up to the eave of the higher one."),
+    "length upwind": quantity("distance", "Length of the higher roof away from this one, from which snow is blown."),
+    "sliding length": quantity("distance", "Plan length of the higher roof, eave to ridge, that slopes down to this one; 0 ft where none does.", { bounds: "zero or more" }),
+  }),
   "flow below": choice(["clear", "obstructed", "either"], "Whether wind can flow below the roof: clear where not more than half the opening is blocked (ASCE 7-22 Figure 27.3-4)."),
   "edge depth": quantity("distance", "Depth of the roof edge seen from the side, for the least wind force.", {
     bounds: "zero or more",
@@ -134,6 +157,11 @@ const roof = record("The roof, taken as rigid in its plane.", {
     assumed: { text: "yes", source: "to be shown: a fastened deck or bracing in the plane of the roof" },
   }),
 });
+
+const sway = (way: string) =>
+  choice(["fixed base", "fixed base and top", "braced bay", "bracket", "pinned base"], `What holds the column against swaying ${way}. A column on a pinned base leans on the others.`, {
+    assumed: { text: "fixed base", source: "a cantilever from its base, whose moment the checks below it take; the top as `top of column` says" },
+  });
 
 const columns = named(
   "Lines of columns, or single columns.",
@@ -148,6 +176,16 @@ const columns = named(
     "top of column": choice(["pinned", "fixed"], "How the column meets the roof: pinned carries no moment, fixed does.", {
       assumed: { text: "pinned", source: "the safe side for the column base of a cantilevered column" },
     }),
+    "sway along x": sway("east to west"),
+    "sway along y": sway("north to south"),
+    bracing: record("Bays braced by two crossing rods, of which the one that is pulled works. For a column whose sway is held by a braced bay.", {
+      area: quantity("area", "Cross-section area of one rod.", { units: ["in²", "mm²"] }),
+      bays: list("Which bays are braced, counted from the first column of the line. A line of two has but one.", number("The number of a bay.", { integer: true, least: 1, most: 200 })),
+      to: reference("columns", "The other line, for bays across from this line to that one: first column to first column, second to second."),
+    }),
+    bracket: record("A bracket at the column base with a rated moment. For a column whose sway is held by a bracket.", {
+      "rated moment": quantity("moment", "Moment the bracket is rated for at allowable-stress level, as its maker or designer states it.", { units: ["kip-ft", "kN-m"] }),
+    }),
     "top connection": record("What ties the roof to the column top.", {
       detail: text("The connection in words."),
       uplift: quantity("force", "Its design uplift strength.", { units: ["kip", "lb", "kN"] }),
@@ -158,6 +196,8 @@ const columns = named(
     combined,
   }),
 );
+
+const noted = text("What was seen, when and by whom; carried to the summary.");
 
 const bases = named(
   "Base plates with their anchor rods.",
@@ -191,6 +231,19 @@ const bases = named(
     ),
     "washers welded": yesNo("Whether plate washers with tight holes are welded to the plate, so that every rod takes shear.", { assumed: { text: "no", source: "loose washers are the usual detail" } }),
     "finish above plate": quantity("length", "Height of the finish above the top of the plate.", { bounds: "zero or more" }),
+    "as built": record("What was found on site where it differs from what was drawn; the checks run on what was built.", {
+      noted,
+      grout: quantity("length", "Thickness of the grout as found.", { bounds: "zero or more" }),
+      "leveling nuts": yesNo("Whether the plate was found standing on leveling nuts."),
+      anchors: record("The rods as found.", {
+        count: number("How many rods were found.", { integer: true, least: 1, most: 16 }),
+        diameter: quantity("length", "Rod diameter as found."),
+        embedment: quantity("length", "Embedment as set."),
+        "hook length": quantity("length", "Hook as set."),
+        "spacing x": quantity("length", "Spacing along x as set."),
+        "spacing y": quantity("length", "Spacing along y as set."),
+      }),
+    }),
     "cracked concrete": yesNo("Whether the concrete at the rods is taken as cracked.", { assumed: { text: "yes", source: "the safe side; ACI 318-19 17.6.2.5" } }),
   }),
 );
@@ -225,6 +278,17 @@ const foundations = named(
       hole: quantity("length", "Diameter of the drilled hole."),
       "set in": choice(["cement grout", "epoxy"], "What fills the hole."),
       grade: choice(["Gr 60", "Gr 80"], "Bar grade.", { assumed: { text: "Gr 60", source: "the usual grade; ASTM A615" } }),
+    }),
+    "as built": record("What was found on site where it differs from what was drawn; the checks run on what was built.", {
+      noted,
+      ground: reference("ground", "The ground that was met, by its name under ground: rock met early, fill."),
+      concrete: quantity("stress", "Concrete strength by the cylinders.", { units: ["psi", "MPa"] }),
+      diameter: quantity("length", "Diameter as poured.", { units: ["in", "mm"] }),
+      width: quantity("length", "Side along x as poured.", { units: ["in", "ft", "mm"] }),
+      length: quantity("length", "Length along y as poured.", { units: ["ft", "m"] }),
+      depth: quantity("distance", "Depth of the underside as dug."),
+      "above grade": quantity("length", "Height of the top of concrete above grade as poured.", { bounds: "zero or more" }),
+      thickness: quantity("length", "Thickness as poured."),
     }),
     retains: quantity("distance", "Height of soil retained by the wall.", { bounds: "zero or more" }),
     reactions,

@@ -3,6 +3,7 @@ import type { Values } from "../notebook/fields.js";
 import { notebook, type NotebookShape } from "../notebook/schema.js";
 import type { Span } from "../notebook/tree.js";
 import type { Assumption, Column, Named, Resolved, Roof, Sourced, Structure, Support } from "./model.js";
+import { asBuilt } from "./as-built.js";
 import { assumptionsIn, resolveNamed, resolveRecord } from "./resolve.js";
 
 type Place = { readonly x: number; readonly y: number };
@@ -49,16 +50,18 @@ const isNamed = (value: unknown): value is Named<unknown> => typeof value === "o
  * unchanged keep their identity.
  */
 export function buildStructure(values: Values<NotebookShape>, span: Span, earlier?: Structure): Structure {
+  // A section that is left out would stand at the top; the whole text would change with every edit.
+  const top: Span = { ...span, end: span.start };
   const section = <K extends "project" | "codes" | "site" | "roof">(name: K) =>
     resolveRecord<NotebookShape[K]["fields"]>(
       fields[name] as never,
       values[name]?.value as Values<NotebookShape[K]["fields"]> | undefined,
       name,
-      values[name]?.entry?.keySpan ?? span,
+      values[name]?.entry?.keySpan ?? top,
     );
   const ground = resolveNamed(fields.ground, values.ground?.value);
-  const bases = resolveNamed(fields.bases, values.bases?.value);
-  const foundations = resolveNamed(fields.foundations, values.foundations?.value);
+  const bases = asBuilt(resolveNamed(fields.bases, values.bases?.value));
+  const foundations = asBuilt(resolveNamed(fields.foundations, values.foundations?.value));
   const columns = resolveNamed(fields.columns, values.columns?.value);
 
   const shared = {

@@ -136,6 +136,15 @@ function structureBlocks(structure: StructureReport, file: string): Block[] {
   if (structure.remarks.length > 0) {
     blocks.push(heading(2, "Remarks on the loads"), { type: "list", items: structure.remarks.map((remark) => remark.message) });
   }
+  if (structure.asBuilt.length > 0) {
+    blocks.push(heading(2, "As built"), {
+      type: "table",
+      caption: "Found on site otherwise than drawn; the checks run on what was built",
+      head: ["Value", "Drawn", "Built", "Noted"],
+      rows: structure.asBuilt.map((row) => [row.path, row.drawn, row.built, row.noted ?? ""]),
+      numeric: [],
+    });
+  }
   blocks.push(heading(2, "Open items"));
   blocks.push(structure.openItems.length > 0 ? { type: "list", items: structure.openItems } : paragraph("None listed."));
   return blocks;
