@@ -5,7 +5,7 @@ export type Block =
   | { readonly type: "heading"; readonly level: 1 | 2 | 3; readonly text: string }
   | { readonly type: "paragraph"; readonly text: string; readonly strong?: boolean }
   | { readonly type: "list"; readonly items: readonly string[]; readonly ordered?: boolean }
-  | { readonly type: "table"; readonly caption: string; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[]; readonly numeric: readonly number[] };
+  | { readonly type: "table"; readonly caption: string; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[]; readonly numeric: readonly number[]; readonly tight?: readonly number[] };
 
 const heading = (level: 1 | 2 | 3, text: string): Block => ({ type: "heading", level, text });
 const paragraph = (text: string, strong = false): Block => ({ type: "paragraph", text, strong });
@@ -132,7 +132,7 @@ function structureBlocks(structure: StructureReport, file: string): Block[] {
   }
   blocks.push(heading(2, "Not covered"));
   blocks.push(paragraph("Known limit states and loads that were not looked at. Somebody has to."));
-  blocks.push({ type: "table", caption: "Not covered, by support", head: ["What", "Where"], rows: notCoveredRows(structure), numeric: [] });
+  blocks.push({ type: "table", caption: "Not covered, by support", head: ["What", "Where"], rows: notCoveredRows(structure), numeric: [], tight: structure.supports.length < 4 ? [1] : [] });
   if (structure.remarks.length > 0) {
     blocks.push(heading(2, "Remarks on the loads"), { type: "list", items: structure.remarks.map((remark) => remark.message) });
   }

@@ -17,6 +17,7 @@ caption { text-align: left; font-style: italic; padding-bottom: 2pt; }
 th, td { border: .5pt solid; padding: 2pt 4pt; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
 th { border-bottom-width: 1.2pt; overflow-wrap: normal; }
 td.n, th.n { text-align: right; white-space: nowrap; overflow-wrap: normal; }
+td.t, th.t { white-space: nowrap; overflow-wrap: normal; }
 tr { break-inside: avoid; }
 thead { display: table-header-group; }
 ul { padding-left: 1.3em; }
@@ -33,7 +34,7 @@ function print(block: Block): string {
     case "list":
       return `<ul>${block.items.map((item) => `<li>${escapeHtml(item)}</li>`).join("")}</ul>`;
     case "table": {
-      const mark = (i: number) => (block.numeric.includes(i) ? ' class="n"' : "");
+      const mark = (i: number) => (block.numeric.includes(i) ? ' class="n"' : block.tight?.includes(i) ? ' class="t"' : "");
       const head = block.head.map((cell, i) => `<th scope="col"${mark(i)}>${escapeHtml(cell)}</th>`).join("");
       const rows = block.rows.map((row) => `<tr>${row.map((cell, i) => `<td${mark(i)}>${escapeHtml(cell)}</td>`).join("")}</tr>`).join("\n");
       return `<table><caption>${escapeHtml(block.caption)}</caption><thead><tr>${head}</tr></thead><tbody>\n${rows}\n</tbody></table>`;
