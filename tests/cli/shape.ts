@@ -103,6 +103,7 @@ const structure = fields({
   assumptions: list(fields({ field: words, path: words, text: words, source: words, place })),
   openItems: list(text),
   remarks: list(fields({ message: words, place })),
+  asBuilt: list(fields({ path: words, drawn: words, built: words, noted: optional(words), place })),
   loadDerivations: optional(list(fields({ title: words, source: words, steps: list(step) }))),
   counts: fields(Object.fromEntries(states.map((name) => [name, count]))),
 });
