@@ -1,6 +1,6 @@
 import { steelModulus, steelShearModulus } from "../catalog/materials.js";
 import { torsionConstant, type ColumnSection } from "../catalog/sections.js";
-import type { RoofColumn } from "./rigid-roof.js";
+import type { EndsHeld, RoofColumn } from "./rigid-roof.js";
 
 export interface HssPost {
   readonly section: ColumnSection;
@@ -11,6 +11,8 @@ export interface HssPost {
   readonly base: number;
   readonly height: number;
   readonly top: "pinned" | "fixed";
+  /** Which ends hold a moment, by the direction of the push. */
+  readonly ends?: { readonly x: EndsHeld; readonly y: EndsHeld };
 }
 
 /** A square steel hollow section as a column under a rigid roof. */

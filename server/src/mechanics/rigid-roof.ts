@@ -47,7 +47,7 @@ export const isTopFixed = (c: RoofColumn): boolean => {
   return x.top && y.top;
 };
 
-/** A force on the roof, N: Fx to the east, Fy to the north, Fz up. */
+/** A force on the roof, N: Fx to the east, Fy to the north, Fz up; its place is that of its resultant. */
 export interface RoofLoad {
   readonly x: number;
   readonly y: number;
@@ -55,6 +55,15 @@ export interface RoofLoad {
   readonly Fx: number;
   readonly Fy: number;
   readonly Fz: number;
+  /** The rectangle in plan, or the line, it is spread over evenly; of concern where the roof does not share it as one body. */
+  readonly over?: PlanArea;
+}
+
+export interface PlanArea {
+  readonly x1: number;
+  readonly x2: number;
+  readonly y1: number;
+  readonly y2: number;
 }
 
 /**
