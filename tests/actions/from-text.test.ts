@@ -13,12 +13,12 @@ const structureFrom = (text: string) => {
 };
 
 const inFeet = {
-  units: "US", speed: "150 mph", elevation: "1000 ft", length: "24 ft", width: "20 ft", mean: "12 ft", dead: "10 psf", edge: "12 in",
+  units: "US", speed: "150 mph", elevation: "1000 ft", length: "24 ft", width: "20 ft", mean: "12 ft", dead: "10 psf", snow: "30 psf", edge: "12 in",
   from: "3 ft, 3 ft", to: "21 ft, 3 ft", from2: "3 ft, 17 ft", to2: "21 ft, 17 ft", height: "10 ft",
 };
 // Exact by the definition of the foot and the mile; 10 psf is 478.80258980335845 Pa.
 const inMeters: typeof inFeet = {
-  units: "SI", speed: "67.056 m/s", elevation: "304.8 m", length: "7.3152 m", width: "6.096 m", mean: "3.6576 m", dead: "0.47880258980335845 kPa", edge: "304.8 mm",
+  units: "SI", speed: "67.056 m/s", elevation: "304.8 m", length: "7.3152 m", width: "6.096 m", mean: "3.6576 m", dead: "0.47880258980335845 kPa", snow: "1.4364077694100753 kPa", edge: "304.8 mm",
   from: "0.9144 m, 0.9144 m", to: "6.4008 m, 0.9144 m", from2: "0.9144 m, 5.1816 m", to2: "6.4008 m, 5.1816 m", height: "3.048 m",
 };
 
@@ -29,6 +29,9 @@ site:
   wind speed: ${of.speed}
   exposure: C
   ground elevation: ${of.elevation}
+  risk category: II
+  ground snow: ${of.snow}
+  seismic design category: A
 roof:
   shape: monoslope
   slope: 2 in 12
@@ -67,7 +70,7 @@ describe("the unit system", () => {
   ])("%s", (_, of) => {
     const there = columnsIn(of);
     columnsIn(inFeet).forEach((column, i) => {
-      expect(there[i].cases).toHaveLength(1 + 4 * 5);
+      expect(there[i].cases).toHaveLength(4 + 4 * 5);
       for (const { loadCase, base } of column.cases) {
         for (const part of ["P", "Vx", "Vy", "Mx", "My"] as const) {
           expect(Math.abs(baseOf(there[i], loadCase.id)[part] - base[part])).toBeLessThan(1e-6);

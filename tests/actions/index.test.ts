@@ -90,17 +90,6 @@ describe("outside the range of the figures", () => {
   });
 });
 
-describe("what the columns are checked without is said", () => {
-  it("ground snow", () => {
-    const { information } = actionsOf(structureOf({ site: { "ground snow": 30 * psf } }));
-    expect(information.map(({ message }) => message(show))).toEqual([expect.stringContaining("Ground snow of 30.0 psf is stated")]);
-  });
-
-  it("and nothing where none is stated", () => {
-    expect(actionsOf(structureOf()).information).toEqual([]);
-  });
-});
-
 describe("columns with reactions of their own", () => {
   const byHand = { name: "porch", places: [{ x: 30, y: 3 }], fields: { reactions: entries({ dead: { down: 4 * kip } }) } };
 

@@ -101,7 +101,7 @@ const withOwnWeight = formula({
 /** The roof's dead load, N, with `dead` in Pa on plan. */
 export function deadLoad(roof: RoofPlane, dead: number, calc: Calc): RoofLoad {
   const W_D = calc(roofWeight, { D: dead, l: roof.length, w: roof.width });
-  return { ...middleOf(roof, calc), Fx: 0, Fy: 0, Fz: -W_D };
+  return { ...middleOf(roof, calc), Fx: 0, Fy: 0, Fz: -W_D, over: { x1: 0, x2: roof.length, y1: 0, y2: roof.width } };
 }
 
 /** Forces at a column base with the column's own weight in them; `weight` N/m, `height` m. */
@@ -118,7 +118,7 @@ export function deadCases(plane: RoofPlane, dead: RoofDead, posts: readonly Roof
     loadCase,
     source: deadSource,
     loads: (calc) => [deadLoad(plane, deadOnPlan(dead, plane.slope, estimate, calc), calc)],
-    finish: (reactions, calc) => reactions.map(({ top, base }, i) => ({ top, base: addOwnWeight(base, posts[i].section.weight, posts[i].height, calc) })),
+    finish: (reactions, calc) => reactions.map((one, i) => ({ ...one, base: addOwnWeight(one.base, posts[i].section.weight, posts[i].height, calc) })),
   });
   if (isOneNumber(dead)) return [of("heavy", { id: "dead", type: "D", title: "dead load" })];
   return (["light", "heavy"] as const).map((estimate) => of(estimate, { id: `dead/${estimate}`, type: "D", title: `${estimate} dead load`, estimate }));

@@ -52,6 +52,7 @@ const sizes: Readonly<Record<KindName, readonly [number, number]>> = {
   pressurePerDepth: [1e3, 1e5],
   stiffness: [1e5, 1e9],
   speed: [10, 90],
+  time: [0.02, 3],
   angle: [0.01, 1.5],
   slope: [0.01, 1],
 };

@@ -42,7 +42,7 @@ export interface ChoiceField<C extends string = string> extends Common {
 }
 export interface ReferenceField extends Common {
   readonly type: "reference";
-  readonly to: "bases" | "foundations" | "ground";
+  readonly to: "bases" | "columns" | "foundations" | "ground";
 }
 /** A place in plan, `3 ft, 21 ft`: x east, y north of the roof's southwest corner. */
 export interface PointField extends Common {

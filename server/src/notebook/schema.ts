@@ -1,5 +1,6 @@
 /** The notebook format, as data. Every field says what it is; a default says what it is taken from. */
 import { deadWeightNames } from "../catalog/dead-weights.js";
+import { seismicSystemNames } from "../catalog/seismic-systems.js";
 import { bar, choice, list, named, number, point, quantity, record, reference, section, text, yesNo } from "./fields.js";
 import { anchorsShortForm, barsShortForm, layerShortForm, plateShortForm, spacedShortForm, stripShortForm } from "./short-forms.js";
 
@@ -24,6 +25,10 @@ const project = record("What the job is called and how its results are shown.", 
 const codes = record("The editions the job is checked by.", {
   building: choice(["IBC 2021"], "Building code.", { assumed: { text: "IBC 2021", source: "the edition covered" } }),
   loads: choice(["ASCE 7-10", "ASCE 7-16", "ASCE 7-22"], "Load standard; the wind speed and the snow load are those of its own maps.", { assumed: { text: "ASCE 7-22", source: "the newest edition covered" } }),
+  "alternative combinations": yesNo(
+    "Whether soil checks take the alternative basic allowable-stress combinations of IBC 2021 1605.2 in place of those of ASCE 7: two thirds of the least dead load against wind, and no rise of a soil pressure by a third beside them. Steel, concrete and anchors always take strength combinations, soil always allowable-stress ones.",
+    { assumed: { text: "no", source: "the basic combinations of ASCE 7-22 2.4; the alternative ones only where asked for" } },
+  ),
   concrete: choice(["ACI 318-19"], "Concrete and anchor standard.", { assumed: { text: "ACI 318-19", source: "the edition covered" } }),
   steel: choice(["AISC 360-22"], "Steel standard.", { assumed: { text: "AISC 360-22", source: "the edition covered" } }),
 });
@@ -31,6 +36,10 @@ const codes = record("The editions the job is checked by.", {
 const site = record("The criteria of the place.", {
   "risk category": choice(["I", "II", "III", "IV"], "Risk category of the structure (ASCE 7-22 Table 1.5-1); the wind speed belongs to it."),
   "wind speed": quantity("speed", "Basic wind speed V: 3-second gust at 33 ft in open country, from the map of the risk category.", { units: ["mph", "m/s"] }),
+  "service wind": choice(["10 years", "25 years", "50 years", "100 years"], "How often the wind returns, on average, under which the sway of the columns is judged.", {
+    assumed: { text: "10 years", source: "common for sway where nothing brittle depends on it; ASCE 7-22 commentary CC.2.2 (from memory)" },
+  }),
+  "service wind speed": quantity("speed", "Wind speed of that return period from a map, in place of the one reckoned from the basic wind speed. Near a hurricane coast it is needed.", { units: ["mph", "m/s"] }),
   exposure: choice(["B", "C", "D"], "Exposure category: B built-up or wooded, C open, D along open water.", { also: { b: "B", c: "C", d: "D" } }),
   "topographic factor": number("Kzt of ASCE 7-22 Section 26.8, for a hill, ridge or escarpment.", {
     least: 1,
@@ -55,6 +64,9 @@ const site = record("The criteria of the place.", {
   "winter wind": number("Winter wind parameter W2 of ASCE 7-22, from its map, for drifting snow.", { least: 0.1, most: 1 }),
   "frost depth": quantity("distance", "Depth the ground freezes to, from the building official.", { bounds: "zero or more", units: ["in", "mm"] }),
   "seismic design category": choice(["A", "B", "C", "D", "E", "F"], "Seismic design category (ASCE 7-22 Section 11.6)."),
+  "short-period acceleration": number("Design spectral acceleration SDS at short periods, as a part of gravity, from the map and the site class (ASCE 7-22 11.4).", { least: 0, most: 5 }),
+  "one-second acceleration": number("Design spectral acceleration SD1 at one second, as a part of gravity.", { least: 0, most: 5 }),
+  "mapped one-second acceleration": number("Mapped acceleration S1 at one second, as a part of gravity, for the least force near a great fault; asked for in categories D to F.", { least: 0, most: 5 }),
   air: choice(["dry", "humid", "salt spray", "pool"], "Air the steel stands in, for corrosion rules."),
 });
 
@@ -115,6 +127,8 @@ const layers = named(
   ),
 );
 
+const swayLimits = ["H/50", "H/60", "H/75", "H/100", "H/120", "H/150", "H/200", "H/250", "H/300", "H/400", "H/500", "H/600"] as const;
+
 const roof = record("The roof, taken as rigid in its plane.", {
   shape: choice(["monoslope", "pitched", "troughed"], "Shape of the roof: one slope, two halves rising to a ridge, or two halves falling to a valley.", { also: { gable: "pitched", gabled: "pitched", butterfly: "troughed" } }),
   slope: quantity("slope", "Slope of the roof, or of each half of it, rise in run.", { bounds: "zero or more" }),
@@ -136,6 +150,8 @@ const roof = record("The roof, taken as rigid in its plane.", {
     assumed: { text: "no", source: "the safe side; ASCE 7-22 7.4" },
   }),
   "simple rafters": yesNo("Whether rafters of one depth span simply from ridge to eave of a pitched roof, for unbalanced snow (ASCE 7-22 7.6.1)."),
+  "earthquake system": choice(seismicSystemNames, "What resists earthquakes, with its coefficient R (ASCE 7-22 Table 12.2-1)."),
+  "redundancy factor": number("Redundancy factor of ASCE 7-22 12.3.4. Left out: 1.0 in categories B and C, 1.3 in D to F.", { least: 1, most: 1.3 }),
   "holds water": record("Water on a roof that can hold it when its drains are blocked; left out where rain runs off over the edge.", {
     "static head": quantity("length", "Depth of water up to the overflow.", { bounds: "zero or more" }),
     "hydraulic head": quantity("length", "Depth above the overflow that the rain of the place needs to flow off.", { bounds: "zero or more" }),
@@ -153,10 +169,51 @@ const roof = record("The roof, taken as rigid in its plane.", {
     assumed: { text: "12 in", source: practice },
     units: ["in", "mm"],
   }),
-  "rigid in plane": yesNo("Whether deck or bracing makes the roof act as one plate that shares side loads between the columns. Open purlins do not.", {
+  fascia: record("A solid band that hangs from or stands on the edge of the roof, a fascia or a parapet, which the wind meets like a sign.", {
+    depth: quantity("distance", "Depth of the fascia on every edge that states no depth of its own.", { bounds: "zero or more", units: ["ft", "in", "mm"] }),
+    "north edge": quantity("distance", "Depth of the fascia on the north edge.", { bounds: "zero or more", units: ["ft", "in", "mm"] }),
+    "east edge": quantity("distance", "Depth of the fascia on the east edge.", { bounds: "zero or more", units: ["ft", "in", "mm"] }),
+    "south edge": quantity("distance", "Depth of the fascia on the south edge.", { bounds: "zero or more", units: ["ft", "in", "mm"] }),
+    "west edge": quantity("distance", "Depth of the fascia on the west edge.", { bounds: "zero or more", units: ["ft", "in", "mm"] }),
+  }),
+  "in the wind": named(
+    "Beams, braces and open frames below the roof that the wind meets, each under a name of its own; the columns are counted without being named here.",
+    record("A beam, a brace or a frame in the wind.", {
+      area: quantity("planArea", "Solid area the wind sees, of all that are alike.", { units: ["ft²", "m²"] }),
+      faces: choice(["east and west", "north and south"], "The winds that meet it broadside."),
+      height: quantity("distance", "Height of its middle above grade."),
+      solidity: quantity("ratio", "Solid part of the outline it fills: of a single beam next to nothing, of a lattice more.", {
+        assumed: { text: "0.05", source: "the safe side: a single flat member has the highest coefficient; ASCE 7-22 Figure 29.4-2" },
+      }),
+      diameter: quantity("length", "Diameter, where the members are round.", { units: ["in", "mm"] }),
+    }),
+  ),
+  finish: choice(["bare", "ceiling", "glass or stone"], "What at the roof could break when it sways; it gives the limit of sway where none is stated: H/100 bare, H/200 with a ceiling, H/400 with glass or stone (common practice).", {
+    assumed: { text: "bare", source: "nothing brittle at the roof, so that H/100 is the limit of sway; common practice, no source" },
+  }),
+  "sway limit": choice(swayLimits, "Largest sway of a column top under the service wind, as a part of the column's height H."),
+  "sway limit at strength": choice(swayLimits, "The same under the strength combinations; judged only where it is stated."),
+  "rigid in plane": choice(["yes", "no", "envelope"], "Whether deck or bracing makes the roof act as one plate that shares side loads between the columns. Open purlins do not: each column then takes what comes to it by tributary width. envelope takes the worse of both.", {
+    also: { true: "yes", false: "no", either: "envelope" },
     assumed: { text: "yes", source: "to be shown: a fastened deck or bracing in the plane of the roof" },
   }),
 });
+
+const loads = named(
+  "Loads added to those of the roof, each under a name. One that presses or lifts joins the loads of its type; wind from an edge joins the wind from there; other wind and earthquakes are cases of their own.",
+  record("One added load, at the roof or at column tops.", {
+    type: choice(["dead", "live", "roof live", "snow", "rain", "wind", "earthquake"], "Type of the load, for its factors in the combinations."),
+    column: reference("columns", "The column or line of columns it acts at, at the top of each; left out: it acts on the roof."),
+    number: number("Which column of the line, counted from its first; left out: each of them.", { integer: true, least: 1, most: 200 }),
+    place: point("Place on the roof; left out: the middle."),
+    down: quantity("force", "Force pressing down.", { bounds: "zero or more", units: ["lb", "kip", "kN"] }),
+    up: quantity("force", "Force lifting.", { bounds: "zero or more", units: ["lb", "kip", "kN"] }),
+    "push x": quantity("force", "Sideways force toward the east; negative toward the west.", { bounds: "any", units: ["lb", "kip", "kN"] }),
+    "push y": quantity("force", "Sideways force toward the north; negative toward the south.", { bounds: "any", units: ["lb", "kip", "kN"] }),
+    pressure: quantity("pressure", "Pressure on plan over all of the roof, down; negative up.", { bounds: "any" }),
+    from: choice(["north", "east", "south", "west"], "Of wind, the edge it comes from."),
+  }),
+);
 
 const sway = (way: string) =>
   choice(["fixed base", "fixed base and top", "braced bay", "bracket", "pinned base"], `What holds the column against swaying ${way}. A column on a pinned base leans on the others.`, {
@@ -185,6 +242,12 @@ const columns = named(
     }),
     bracket: record("A bracket at the column base with a rated moment. For a column whose sway is held by a bracket.", {
       "rated moment": quantity("moment", "Moment the bracket is rated for at allowable-stress level, as its maker or designer states it.", { units: ["kip-ft", "kN-m"] }),
+    }),
+    "width in the wind": quantity("length", "Width the wind sees, where the column is wrapped or clad, or 0 in where something else takes its wind. Left out: the width of the section.", { bounds: "zero or more", units: ["in", "mm"] }),
+    panels: record("Panels between the columns of the line, in every bay: a railing, a screen, a bench back.", {
+      height: quantity("distance", "Height of the panel itself."),
+      bottom: quantity("distance", "Height of its lower edge above the column base.", { bounds: "zero or more" }),
+      solidity: quantity("ratio", "Solid part of the panel.", { assumed: { text: "1", source: "the safe side: a panel without openings" } }),
     }),
     "top connection": record("What ties the roof to the column top.", {
       detail: text("The connection in words."),
@@ -314,6 +377,7 @@ export const notebook = record("A structural project notebook.", {
   ground,
   given,
   roof,
+  loads,
   columns,
   bases,
   foundations,

@@ -63,13 +63,15 @@ export type ResolvedValue<F> = F extends QuantityField | NumberField
 
 export type Resolved<S extends Shape> = { readonly [K in keyof S]: Sourced<ResolvedValue<S[K]>> | undefined };
 
-type Entries<K extends "ground" | "columns" | "bases" | "foundations"> = NotebookShape[K]["of"]["fields"];
+type Entries<K extends "ground" | "loads" | "columns" | "bases" | "foundations"> = NotebookShape[K]["of"]["fields"];
 
 export type Project = Resolved<NotebookShape["project"]["fields"]>;
 export type Codes = Resolved<NotebookShape["codes"]["fields"]>;
 export type Site = Resolved<NotebookShape["site"]["fields"]>;
 export type Roof = Resolved<NotebookShape["roof"]["fields"]>;
 export type Ground = Resolved<Entries<"ground">>;
+/** A load added to those of the roof. */
+export type Added = Resolved<Entries<"loads">>;
 export type Column = Resolved<Entries<"columns">>;
 export type Base = Resolved<Entries<"bases">>;
 export type Foundation = Resolved<Entries<"foundations">>;
@@ -96,6 +98,8 @@ export interface Support {
   readonly base?: Named<Base>;
   readonly foundation?: Named<Foundation>;
   readonly ground?: Named<Ground>;
+  /** The roof over its column. */
+  readonly roof?: Named<Roof>;
   /** Shared parts, the same objects for every support. */
   readonly codes: Codes;
   readonly site: Site;
@@ -106,6 +110,8 @@ export interface Structure {
   readonly codes: Codes;
   readonly site: Site;
   readonly roof?: Named<Roof>;
+  /** Loads added to those of the roof, by name. */
+  readonly loads: ReadonlyMap<string, Sourced<Added>>;
   readonly supports: readonly Support[];
   readonly assumptions: readonly Assumption[];
   readonly confirm: readonly Sourced<string>[];

@@ -68,6 +68,7 @@ export function buildStructure(values: Values<NotebookShape>, span: Span, earlie
     codes: keepResolved(section("codes"), earlier?.codes),
     site: keepResolved(section("site"), earlier?.site),
   };
+  const roof: Named<Roof> | undefined = values.roof && { name: "roof", path: "roof", span: values.roof.entry?.keySpan ?? values.roof.span, fields: section("roof") };
   const before = new Map(earlier?.supports.map((support) => [support.path, support]));
   const supports: Support[] = [];
   const add = (support: Support) => supports.push(keep(support, before.get(support.path)));
@@ -85,6 +86,7 @@ export function buildStructure(values: Values<NotebookShape>, span: Span, earlie
       known.base?.fields === base?.value &&
       known.foundation?.fields === foundation?.value &&
       known.ground?.fields === groundEntry?.value &&
+      known.roof?.fields === roof?.fields &&
       known.codes === shared.codes &&
       known.site === shared.site;
     if (isKept) {
@@ -100,6 +102,7 @@ export function buildStructure(values: Values<NotebookShape>, span: Span, earlie
       base: named(baseName ?? "", base),
       foundation: named(foundationName ?? "", foundation),
       ground: named(groundName ?? "", groundEntry),
+      roof,
       ...shared,
     });
   }
@@ -118,7 +121,6 @@ export function buildStructure(values: Values<NotebookShape>, span: Span, earlie
   }
 
   const project = section("project");
-  const roof: Named<Roof> | undefined = values.roof && { name: "roof", path: "roof", span: values.roof.entry?.keySpan ?? values.roof.span, fields: section("roof") };
   const collect = (): readonly Assumption[] => [
     ...assumptionsIn(project),
     ...assumptionsIn(shared.codes),
@@ -131,6 +133,7 @@ export function buildStructure(values: Values<NotebookShape>, span: Span, earlie
     project,
     ...shared,
     roof,
+    loads: resolveNamed(fields.loads, values.loads?.value),
     supports,
     // Asked for by the report and the summary only, not at each edit.
     get assumptions() {

@@ -58,6 +58,7 @@ export const kinds = {
   pressurePerDepth: kind("a pressure per depth", "N/m^3", ["psf/ft", lbf / foot ** 3, 4], ["kPa/m", 1e3, 4]),
   stiffness: kind("a stiffness", "N/m", ["kip/in", kip / inch, 4], ["kN/m", 1e3, 4]),
   speed: kind("a speed", "m/s", ["mph", 1609.344 / 3600, 4], ["m/s", 1, 4]),
+  time: kind("a time", "s", ["s", 1, 4], ["s", 1, 4]),
   angle: kind("an angle", "rad", ["°", Math.PI / 180, 4], ["°", Math.PI / 180, 4]),
   slope: kind("a slope", "1", ["in 12", 1 / 12, 4], ["%", 0.01, 4]),
 } as const satisfies Record<string, Kind>;

@@ -24,6 +24,7 @@ export const likelyUnits: Readonly<Record<KindName, readonly string[]>> = {
   pressurePerDepth: ["psf/ft", "kPa/m"],
   stiffness: ["kip/in", "kN/m"],
   speed: ["mph", "m/s"],
+  time: ["s"],
   angle: ["deg", "rad"],
   slope: ["in 12", "%", "deg"],
 };
