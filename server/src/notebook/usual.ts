@@ -39,7 +39,7 @@ const ranges: Readonly<Record<string, Range>> = {
   "foundations.*.width": size,
   "foundations.*.length": ["3 in", "2000 ft"],
   "foundations.*.thickness": ["3 in", "20 ft"],
-  "foundations.*.depth": ["3 in", "100 ft"],
+  "foundations.*.depth": ["1 in", "100 ft"],
   "foundations.*.height": ["0.2 ft", "40 ft"],
   "foundations.*.above grade": ["0 in", "40 ft"],
   "foundations.*.dowels.into rock": ["1 in", "60 ft"],
