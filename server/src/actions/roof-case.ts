@@ -10,6 +10,8 @@ export interface RoofCase {
   /** In words, why the case is information only: its coefficients are used outside their range. */
   readonly outside?: string;
   readonly loads: (calc: Calc) => readonly RoofLoad[];
+  /** What the loads leave out of the case's total, where not all of it goes through the roof. */
+  readonly beside?: (calc: Calc) => readonly RoofLoad[];
   /** What goes to the columns past the roof, added to what the roof brings. */
   readonly finish?: (reactions: readonly Reaction[], calc: Calc) => readonly Reaction[];
 }

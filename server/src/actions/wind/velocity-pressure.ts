@@ -100,6 +100,44 @@ export const netPressureDirected = formula({
   constants: { G: "0.85" },
 });
 
+/** ASCE 7-22. */
+export const otherPressure = formula({
+  id: "wind.other-structure-pressure",
+  text: "p = q_z * K_d * G * C_f",
+  source: "ASCE 7-22 Eq. 29.4-1 and 29.3-1, per area",
+  symbols: {
+    p: { kind: "pressure", meaning: "pressure of the drag" },
+    q_z: { kind: "pressure", meaning: "velocity pressure at the middle of the area" },
+    K_d,
+    C_f: { kind: "ratio", meaning: "force coefficient" },
+  },
+  constants: { G: "0.85" },
+});
+
+/** The editions whose velocity pressure has the directionality factor in it. */
+export const otherPressureDirected = formula({
+  id: "wind.other-structure-pressure-directed",
+  text: "p = q_z * G * C_f",
+  source: "ASCE 7-16 Eq. 29.4-1, ASCE 7-10 Eq. 29.5-1, per area",
+  symbols: {
+    p: { kind: "pressure", meaning: "pressure of the drag" },
+    q_z: { kind: "pressure", meaning: "velocity pressure at the middle of the area, directionality factor included" },
+    C_f: { kind: "ratio", meaning: "force coefficient" },
+  },
+  constants: { G: "0.85" },
+});
+
+const directed = formula({
+  id: "wind.directed-pressure",
+  text: "q_d = q_z * K_d",
+  source: "ASCE 7-22 26.10: the factor stands beside the velocity pressure",
+  symbols: {
+    q_d: { kind: "pressure", meaning: "velocity pressure, directionality factor included" },
+    q_z: { kind: "pressure", meaning: "velocity pressure" },
+    K_d,
+  },
+});
+
 interface Terrain {
   readonly alpha: number;
   /** m */
@@ -123,6 +161,8 @@ interface WindRow {
   readonly terrain: Readonly<Record<Exposure, Terrain>>;
   readonly velocityPressure: (calc: Calc, of: PressureFactors, groundElevation: number) => number;
   readonly netPressure: (calc: Calc, of: { q_h: number; C_N: number }) => number;
+  readonly otherPressure: (calc: Calc, of: { q_z: number; K_d: number; C_f: number }) => number;
+  readonly directed: (calc: Calc, of: { q_z: number; K_d: number }) => number;
 }
 
 /** Gradient heights of 1200, 900 and 700 ft, written in meters exactly. */
@@ -142,6 +182,8 @@ const wind: Readonly<Record<LoadStandard, WindRow>> = {
       return calc(seaLevelPressure, of);
     },
     netPressure: (calc, of) => calc(netPressureDirected, of),
+    otherPressure: (calc, { q_z, C_f }) => calc(otherPressureDirected, { q_z, C_f }),
+    directed: (_calc, { q_z }) => q_z,
   },
   "ASCE 7-16": {
     clause: "ASCE 7-16 26.10, directionality factor included",
@@ -149,6 +191,8 @@ const wind: Readonly<Record<LoadStandard, WindRow>> = {
     terrain: earlierTerrain,
     velocityPressure: (calc, of, z_e) => calc(directedPressure, { ...of, K_e: calc(elevationFactor, { z_e }) }),
     netPressure: (calc, of) => calc(netPressureDirected, of),
+    otherPressure: (calc, { q_z, C_f }) => calc(otherPressureDirected, { q_z, C_f }),
+    directed: (_calc, { q_z }) => q_z,
   },
   // Gradient heights of 3280, 2460 and 1935 ft, written in meters exactly.
   "ASCE 7-22": {
@@ -161,6 +205,8 @@ const wind: Readonly<Record<LoadStandard, WindRow>> = {
     },
     velocityPressure: (calc, { K_z, K_zt, V }, z_e) => calc(velocityPressure, { K_z, K_zt, V, K_e: calc(elevationFactor, { z_e }) }),
     netPressure: (calc, of) => calc(netPressure, of),
+    otherPressure: (calc, of) => calc(otherPressure, of),
+    directed: (calc, of) => calc(directed, of),
   },
 };
 
@@ -192,3 +238,9 @@ export function velocityPressureAt(z: number, site: WindSite, calc: Calc, K_d = 
 
 /** Net pressure normal to a free roof, Pa, positive down. */
 export const netPressureOf = (standard: LoadStandard, q_h: number, C_N: number, calc: Calc): number => wind[standard].netPressure(calc, { q_h, C_N });
+
+/** Pressure of the drag on an other structure, Pa, from the velocity pressure that {@link velocityPressureAt} gives for its `K_d`. */
+export const otherPressureOf = (standard: LoadStandard, q_z: number, K_d: number, C_f: number, calc: Calc): number => wind[standard].otherPressure(calc, { q_z, K_d, C_f });
+
+/** The velocity pressure with the directionality factor in it, whatever the edition. */
+export const withDirectionality = (standard: LoadStandard, q_z: number, K_d: number, calc: Calc): number => wind[standard].directed(calc, { q_z, K_d });
