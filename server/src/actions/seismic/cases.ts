@@ -3,6 +3,7 @@
  * either sense along both plan axes; and the vertical part, a share of the dead load, as a case of its own. In categories C to F the push
  * goes with 30 % of it across and is moved by 5 % of the plan size; in category B neither is asked for. No overturning is reduced.
  */
+import { snowThatShakes } from "../../catalog/snow.js";
 import { plainCalc } from "../../formula/calc.js";
 import type { SeismicCategory } from "../../catalog/seismic-systems.js";
 import { formula } from "../../formula/declare.js";
@@ -16,7 +17,7 @@ import type { RoofCase } from "../roof-case.js";
 import type { RoofInputs } from "../roof-inputs.js";
 import { edges, extents, inward, middleOf, oppositeEdge, type RoofPlane } from "../roof-plane.js";
 import { flatSnow } from "../snow/editions.js";
-import { earthquakeOn, snowThatShakes, verticalFactor, type SeismicSite } from "./coefficient.js";
+import { earthquakeOn, verticalFactor, type SeismicSite } from "./coefficient.js";
 
 export interface SeismicInputs {
   readonly site: SeismicSite;
@@ -109,7 +110,7 @@ export function seismicWeight({ plane, dead, posts, snow, added }: RoofInputs, s
   for (const F_v of addedDead(added, plane, calc)) W_c = calc(withAdded, { W_0: W_c, F_v });
   const D = deadOnPlan(dead, plane.slope, "heavy", calc);
   const p_f = snow ? flatSnow(snow.site, calc) : 0;
-  const { part, above } = snowThatShakes(site.standard);
+  const { part, above } = snowThatShakes[site.standard];
   return calc(effectiveWeight, { D, f_s: p_f > above ? part : 0, p_f, l: plane.length, w: plane.width, W_c });
 }
 

@@ -7,7 +7,6 @@ import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import type { Edition } from "../edition.js";
 import type { RiskCategory } from "../snow/editions.js";
-import { kinds } from "../../units/kinds.js";
 
 /** What the place, the structure and its system say about earthquakes. */
 export interface SeismicSite {
@@ -136,7 +135,3 @@ export function earthquakeOn(weight: number, height: number, site: SeismicSite, 
   const V = calc(baseShear, { C_s: coefficientAt(height, site, calc), W: weight });
   return calc(horizontalEffect, { rho: site.redundancy, Omega_0: site.system.cantilevered ? site.system.overstrength : 1, V });
 }
-
-/** How much of the flat roof snow shakes with the roof, and from which snow on: part, Pa. */
-export const snowThatShakes = (standard: Edition): { readonly part: number; readonly above: number } =>
-  standard === "ASCE 7-22" ? { part: 0.15, above: 45 * kinds.pressure.US.factor } : { part: 0.2, above: 30 * kinds.pressure.US.factor };

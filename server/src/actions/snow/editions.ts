@@ -1,14 +1,12 @@
 /** What the editions of ASCE 7 say about snow, as data. */
+import { mostLeastSnow } from "../../catalog/snow.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
-import { kinds } from "../../units/kinds.js";
 import type { Edition } from "../edition.js";
 
 export type RiskCategory = "I" | "II" | "III" | "IV";
 export type RoofExposure = "fully exposed" | "partially exposed" | "sheltered";
 export type Terrain = "B" | "C" | "D";
-
-const psf = kinds.pressure.US.factor;
 
 /** ASCE 7-10 and 7-16 Table 1.5-2. */
 export const importance: Readonly<Record<RiskCategory, number>> = { I: 0.8, II: 1, III: 1.1, IV: 1.2 };
@@ -19,9 +17,6 @@ export const exposureFactor: Readonly<Record<Terrain, Readonly<Record<RoofExposu
   C: { "fully exposed": 0.9, "partially exposed": 1, sheltered: 1.1 },
   D: { "fully exposed": 0.8, "partially exposed": 0.9, sheltered: 1 },
 };
-
-/** ASCE 7-22 Table 7.3-4 (from memory): the most the least snow load of a low slope is. Pa. */
-export const mostOfLeast: Readonly<Record<RiskCategory, number>> = { I: 25 * psf, II: 30 * psf, III: 35 * psf, IV: 40 * psf };
 
 const p_g = { kind: "pressure", meaning: "ground snow load", field: "site.ground snow" } as const;
 const C_e = { kind: "ratio", meaning: "exposure factor of the roof", field: "site.snow exposure" } as const;
@@ -83,5 +78,5 @@ export function flatSnow(site: SnowSite, calc: Calc): number {
 /** Least snow load of a low slope, Pa. */
 export const leastOf = (site: SnowSite, calc: Calc): number =>
   isAtStrength(site.standard)
-    ? calc(leastSnowAtStrength, { p_g: site.groundSnow, p_mx: mostOfLeast[site.riskCategory] })
+    ? calc(leastSnowAtStrength, { p_g: site.groundSnow, p_mx: mostLeastSnow[site.riskCategory] })
     : calc(leastSnow, { I_s: importance[site.riskCategory], p_g: site.groundSnow });

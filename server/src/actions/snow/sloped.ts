@@ -1,11 +1,11 @@
 /** Snow on a sloped cold roof, and the rain that falls into it. */
+import { mostLeastSnow, rainOnSnow, rainOnSnowUpTo } from "../../catalog/snow.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import { isBelow } from "../../mechanics/compare.js";
 import { extents, inward, type RoofPlane } from "../roof-plane.js";
 import { roofAngle } from "../wind/net-coefficients.js";
-import { flatSnow, isAtStrength, leastOf, mostOfLeast, type SnowSite } from "./editions.js";
-import { kinds } from "../../units/kinds.js";
+import { flatSnow, isAtStrength, leastOf, type SnowSite } from "./editions.js";
 
 const theta = { kind: "number", meaning: "roof angle in degrees", range: [1, 80] } as const;
 
@@ -68,9 +68,6 @@ export function eaveToRidge(roof: RoofPlane, calc: Calc): number {
 
 /** Degrees: low slopes have a least snow load, monoslope, hip and gable alike. */
 const lowSlope = 15;
-const psf = kinds.pressure.US.factor;
-const twenty = 20 * psf;
-const surcharge = { earlier: 5 * psf, atStrength: 8 * psf };
 
 /** Snow alike all over the roof, Pa, before rain. A troughed roof keeps all of its snow. */
 export function evenSnow(roof: RoofPlane, site: SnowSite, slippery: boolean, calc: Calc): number {
@@ -85,7 +82,7 @@ export function evenSnow(roof: RoofPlane, site: SnowSite, slippery: boolean, cal
 
 /** Whether rain falls on snow and stays in it: little ground snow, and a slope too low for its length. */
 function holdsRain(roof: RoofPlane, site: SnowSite, calc: Calc): boolean {
-  const most = isAtStrength(site.standard) ? mostOfLeast[site.riskCategory] : twenty;
+  const most = isAtStrength(site.standard) ? mostLeastSnow[site.riskCategory] : rainOnSnowUpTo;
   if (isBelow(most, site.groundSnow)) return false;
   return calc(roofAngle, { s: roof.slope }) < calc(slowDrainage, { W: eaveToRidge(roof, calc) });
 }
@@ -94,7 +91,7 @@ function holdsRain(roof: RoofPlane, site: SnowSite, calc: Calc): boolean {
 export function evenSnowWithRain(roof: RoofPlane, site: SnowSite, slippery: boolean, calc: Calc): number {
   const p_s = evenSnow(roof, site, slippery, calc);
   if (!holdsRain(roof, site, calc)) return p_s;
-  return calc(withRain, { p_s, r: isAtStrength(site.standard) ? surcharge.atStrength : surcharge.earlier });
+  return calc(withRain, { p_s, r: isAtStrength(site.standard) ? rainOnSnow.atStrength : rainOnSnow.earlier });
 }
 
 /** The least snow of a low slope, Pa; nothing where the roof is steep. */

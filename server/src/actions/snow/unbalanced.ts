@@ -2,6 +2,7 @@
  * Unbalanced snow on a pitched roof: the wind takes it off one half and leaves it on the other. Short rafters of one depth that span from
  * eave to ridge take all of the ground snow on the lee half and none on the other; elsewhere the lee half has a drift beside the ridge.
  */
+import { shortRafters, unbalancedSlopes } from "../../catalog/snow.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import type { RoofLoad } from "../../mechanics/rigid-roof.js";
@@ -12,7 +13,6 @@ import type { PlanRectangle, TwoHalves } from "../roof-plane.js";
 import { densityOf, driftHeight } from "./drift-height.js";
 import { importance, isAtStrength, type SnowSite } from "./editions.js";
 import { eaveToRidge, evenSnow } from "./sloped.js";
-import { kinds } from "../../units/kinds.js";
 
 export const shortRafterSnow = formula({
   id: "snow.unbalanced-short",
@@ -75,16 +75,11 @@ const ridgePlace = formula({
   symbols: { m: { kind: "distance", meaning: "place of the ridge" }, L: { kind: "distance", meaning: "plan size of the roof across its ridge" } },
 });
 
-/** 1/2 in 12 and 7 in 12: outside of them no unbalanced snow is asked for. */
-const flattest = 0.5 / 12;
-const steepest = 7 / 12;
-const shortest = 20 * kinds.distance.US.factor;
-
 /** Whether unbalanced snow is asked for on this roof. */
-export const isUnbalanced = (slope: number): boolean => !isBelow(slope, flattest) && !isAbove(slope, steepest);
+export const isUnbalanced = (slope: number): boolean => !isBelow(slope, unbalancedSlopes.least) && !isAbove(slope, unbalancedSlopes.most);
 
 /** Whether the short-rafter rule may hold, which depends on how the rafters span. */
-export const mayBeShort = (roof: TwoHalves, calc: Calc): boolean => !isAbove(eaveToRidge(roof, calc), shortest);
+export const mayBeShort = (roof: TwoHalves, calc: Calc): boolean => !isAbove(eaveToRidge(roof, calc), shortRafters);
 
 /** The eaves snow can be blown toward. */
 export const leeEaves = (roof: TwoHalves): readonly Edge[] => (roof.ridge === "x" ? ["north", "south"] : ["east", "west"]);
