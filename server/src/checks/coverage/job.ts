@@ -14,7 +14,7 @@ const ruleLines = linesOf("site", everywhere, [
 const outside = linesOf("job", everywhere, [
   { id: "job.flood", line: "Flood and scour.", by: [] },
   { id: "job.impact", line: "Impact of vehicles.", by: [] },
-  { id: "job.ice", line: "Ice.", by: [] },
+  { id: "job.ice", line: "Ice on the structure, and the wind on iced members (ASCE 7 chapter 10).", by: [] },
   { id: "job.thermal", line: "Thermal movement.", by: [] },
   { id: "job.fatigue", line: "Fatigue.", by: [] },
   { id: "job.existing", line: "Existing slabs and walls.", by: [] },

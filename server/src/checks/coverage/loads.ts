@@ -2,7 +2,7 @@
 import { carriesRoof, isOnRock, linesOf, mayShake } from "./line.js";
 
 /** Parts of the load calculation, as lines name them in place of a check. */
-export const loadsDone = ["loads.wind", "loads.dead", "loads.combinations", "loads.rigid-roof"] as const;
+export const loadsDone = ["loads.wind", "loads.dead", "loads.combinations", "loads.rigid-roof", "loads.roof-live", "loads.snow", "loads.rain", "loads.seismic", "loads.added"] as const;
 
 export const loadLines = linesOf("loads", carriesRoof, [
   {
@@ -15,19 +15,37 @@ export const loadLines = linesOf("loads", carriesRoof, [
     line: "Wind on the main frame of an open roof by ASCE 7-10, 7-16 or 7-22: clear and obstructed flow, cases A and B, wind from each edge, within the range of the figures.",
     by: ["loads.wind"],
   },
-  { id: "loads.wind-drag", line: "Drag of the wind on fascias, parapets, posts and beams.", by: [], left: "Drag of the wind on fascias, parapets, posts and beams, beyond the least wind force on the roof's edge." },
+  {
+    id: "loads.wind-drag",
+    line: "Drag of the wind on fascias, parapets, columns, beams and panels between columns.",
+    by: ["loads.wind"],
+    left: "Drag of the wind on beams, braces, panels and fascias that the notebook does not describe, and the higher pressure near the windward end of long panels in oblique wind.",
+  },
   { id: "loads.wind-blocked", line: "Flow blocked by a wall, stored goods or a building close by, and roofs with a wall less than 80 % open.", by: [], left: "Roofs with walls less than 80 % open, which leave the open-roof figures, and buildings close by." },
   { id: "loads.wind-edges", line: "Pressures on roof edges and corners for the connector at each column top.", by: ["column.top-connection"] },
-  { id: "loads.dead", line: "Dead load of the roof.", by: ["loads.dead"], left: "Dead load built up from layers: the roof's dead load is taken as one stated number." },
-  { id: "loads.roof-live", line: "Roof live load, reduced by area and slope.", by: [] },
-  { id: "loads.snow", line: "Snow: flat, least, sloped, unbalanced, drift against a higher roof, rain on snow.", by: [] },
-  { id: "loads.added", line: "Loads of other kinds that the user adds.", by: [], left: "Loads added to those of the roof: give all of a column's reactions by hand where there are some." },
-  { id: "loads.seismic", line: "Earthquake on columns that cantilever from the ground, with overstrength where the code asks for it.", by: [], applies: (support) => carriesRoof(support) && mayShake(support) },
+  { id: "loads.dead", line: "Dead load of the roof: one number, a light and a heavy one, or layers.", by: ["loads.dead"] },
+  { id: "loads.roof-live", line: "Roof live load, reduced by area and slope.", by: ["loads.roof-live"], left: "Roof live load on a part of the roof only." },
+  {
+    id: "loads.snow",
+    line: "Snow: flat, least, sloped, unbalanced on a pitched roof, drift against a higher roof, snow slid from it, rain on snow.",
+    by: ["loads.snow"],
+    left: "Partial snow loads on continuous and cantilevered members, unbalanced snow in a trough, drifts behind projections, and a higher roof set apart by a gap, which is taken as touching.",
+  },
+  { id: "loads.rain", line: "Rain on a roof that can hold it.", by: ["loads.rain"], left: "Water that gathers as the roof bends (ponding), beyond a stated head." },
+  { id: "loads.added", line: "Loads of other kinds that the user adds.", by: ["loads.added"], left: "Loads added to a column between its ends." },
+  {
+    id: "loads.seismic",
+    line: "Earthquake on columns that cantilever from the ground, with overstrength where the code asks for it.",
+    by: ["loads.seismic"],
+    left: "Earthquakes where no accelerations are stated in category B, detailing that R asks for, the limit on the axial force of cantilevered columns, and periods beyond the long-period transition.",
+    applies: (support) => carriesRoof(support) && mayShake(support),
+  },
+  { id: "loads.least-sideways", line: "The least sideways force in seismic design category A, 1 % of the weight.", by: [], applies: (support) => carriesRoof(support) && !mayShake(support) },
   {
     id: "loads.combinations",
-    line: "Combinations of ASCE 7-22 for strength and for allowable stress, the governing one named by its terms.",
+    line: "Combinations of ASCE 7-10, 7-16 and 7-22 for strength and for allowable stress, the alternative basic ones where asked for, the governing one named by its terms.",
     by: ["loads.combinations"],
-    left: "Combinations with roof live load, snow, rain and earthquake, and of earlier editions of ASCE 7.",
+    left: "Combinations with flood, ice, tornado and self-straining loads.",
   },
   {
     id: "loads.way-down",
