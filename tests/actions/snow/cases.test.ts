@@ -1,7 +1,7 @@
 /** Snow on a roof and down to its columns: which cases there are, what is missing, and that each arrives whole. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { columnsOf, foot, psf, solved, sourcedFields, totalOf, unknownOf, type Given } from "../given.js";
+import { columnsOf, foot, pound, psf, solved, sourcedFields, totalOf, unknownOf, type Given } from "../given.js";
 
 const pitchedRoof = { shape: "pitched", ridge: "along x", "low edge": undefined, slope: 4 / 12, "mean height": 14 * foot };
 const given = (more: Given = {}): Given => ({ ...more, site: { "ground snow": 30 * psf, ...more.site } });
@@ -27,6 +27,36 @@ describe("the cases of snow", () => {
     const site = { "winter wind": 0.4 };
     expect(idsOf({ site, roof: { "higher roof": higherRoof({ "sliding length": 12 * foot }) } })).toEqual(["snow/even", "snow/least", "snow/drift", "snow/sliding"]);
     expect(idsOf({ site, roof: { "higher roof": higherRoof() } })).toEqual(["snow/even", "snow/least", "snow/drift"]);
+  });
+});
+
+describe("snow at strength level", () => {
+  // ASCE 7-22, ground snow 50 psf: 42.0 psf on the roof, at allowable-stress level 0.7 of it, 29.4 psf, on 480 sq ft.
+  const { actions, columns } = solved({ site: { "ground snow": 50 * psf } });
+
+  it("is 42.0 psf flat", () => {
+    expect(totalOf(actions, "snow/even").P / (480 * pound)).toBeCloseTo(42, 6);
+  });
+
+  it("counts with 0.7 beside allowable stresses", () => {
+    const pressing = columns.map((column) => {
+      const with_ = column.allowable.find(({ combination }) => combination.label === "1.0D + 0.7S")?.top.P ?? NaN;
+      const alone = column.allowable.find(({ combination }) => combination.label === "1.0D")?.top.P ?? NaN;
+      return with_ - alone;
+    });
+    expect(pressing.reduce((a, b) => a + b) / (480 * pound)).toBeCloseTo(29.4, 6);
+  });
+});
+
+describe("the number of combinations", () => {
+  it("grows with the wind cases and not with loads alike all over the roof", () => {
+    const of = (site: Given["site"]) => solved({ site }).columns[0];
+    for (const column of [of({ "ground snow": 0 }), of({ "ground snow": 30 * psf })]) {
+      const winds = column.cases.filter(({ loadCase }) => loadCase.type === "W").length;
+      // 1.4D; 1.2D with the largest of roof live load and snow, alone and with each wind; each wind with 1.2D, alone and with it, and with 0.9D.
+      expect(column.strength).toHaveLength(2 + 4 * winds);
+      expect(column.allowable).toHaveLength(2 + 3 * winds);
+    }
   });
 });
 
