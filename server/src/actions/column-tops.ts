@@ -12,6 +12,7 @@ import { deadCases, deadOnPlan } from "./dead.js";
 import type { Demand, LoadCase, LoadDerivation } from "./demand.js";
 import type { RoofInputs } from "./roof-inputs.js";
 import type { Reaction } from "./way-down.js";
+import { flowAnywhere } from "./wind/blocked.js";
 import { edgeUplift, edgeVelocityPressure, edgeZones } from "./wind/edge-pressures.js";
 import { edgeTable } from "./wind/edge-tables.js";
 import { flowsOf } from "./wind/free-roof.js";
@@ -62,7 +63,7 @@ export function edgeDemands(inputs: RoofInputs): readonly (readonly Demand<"stre
   const { plane, dead, posts, site } = inputs;
   const q_h = edgeVelocityPressure(site, plane.meanHeight, plainCalc);
   const zones = edgeZones(plane, plainCalc);
-  const flows = flowsOf(inputs.flow);
+  const flows = flowsOf(flowAnywhere(inputs.flow, inputs.blocked));
   const estimates = deadCases(plane, dead, posts).map(({ loadCase }) => ({ loadCase, D: deadOnPlan(dead, plane.slope, loadCase.estimate ?? "light", plainCalc) }));
   const chosen = chosenCases(site.standard, "strength", [...estimates.map(({ loadCase }) => loadCase), ...flows.map(edgeCase)]).filter(({ cases }) => cases.some(({ type }) => type === "W"));
   return posts.map((_, place) => {
@@ -86,7 +87,7 @@ export function edgeDerivations(inputs: RoofInputs): readonly LoadDerivation[] {
     calc.note("The dead load of the area, by the light estimate where there are two:");
     calc(deadOnArea, { D: deadOnPlan(dead, plane.slope, "light", plainCalc), A: geometry.areas.all });
     const q_h = edgeVelocityPressure(site, plane.meanHeight, calc);
-    for (const flow of flowsOf(inputs.flow)) {
+    for (const flow of flowsOf(flowAnywhere(inputs.flow, inputs.blocked))) {
       calc.note(`In ${flow} flow, zones 1, 2 and 3 in turn:`);
       upliftAt(inputs, geometry, flow, q_h, calc);
     }

@@ -66,7 +66,7 @@ export function extents(roof: RoofPlane, from: Edge): { readonly along: number; 
   return from === "east" || from === "west" ? { along: roof.length, across: roof.width } : { along: roof.width, across: roof.length };
 }
 
-const middle = formula({
+export const middleOfSide = formula({
   id: "actions.roof.middle",
   text: "m = b / 2",
   source: "geometry",
@@ -115,8 +115,8 @@ export interface Point3 {
 
 /** The middle of the roof in plan, at mean height. */
 export const middleOf = (roof: RoofPlane, calc: Calc): Point3 => ({
-  x: calc(middle, { b: roof.length }),
-  y: calc(middle, { b: roof.width }),
+  x: calc(middleOfSide, { b: roof.length }),
+  y: calc(middleOfSide, { b: roof.width }),
   z: roof.meanHeight,
 });
 

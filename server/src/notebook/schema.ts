@@ -129,6 +129,16 @@ const layers = named(
 
 const swayLimits = ["H/50", "H/60", "H/75", "H/100", "H/120", "H/150", "H/200", "H/250", "H/300", "H/400", "H/500", "H/600"] as const;
 
+const shareOfOpening = (edge: string, what: string) => quantity("ratio", `Share of the opening below the ${edge} edge that ${what}.`, { bounds: "zero or more" });
+
+const sharesByEdge = (what: string) =>
+  record(`The share of the opening below each edge that ${what}. Left out: none.`, {
+    "north edge": shareOfOpening("north", what),
+    "east edge": shareOfOpening("east", what),
+    "south edge": shareOfOpening("south", what),
+    "west edge": shareOfOpening("west", what),
+  });
+
 const roof = record("The roof, taken as rigid in its plane.", {
   shape: choice(["monoslope", "pitched", "troughed"], "Shape of the roof: one slope, two halves rising to a ridge, or two halves falling to a valley.", { also: { gable: "pitched", gabled: "pitched", butterfly: "troughed" } }),
   slope: quantity("slope", "Slope of the roof, or of each half of it, rise in run.", { bounds: "zero or more" }),
@@ -168,6 +178,15 @@ const roof = record("The roof, taken as rigid in its plane.", {
     bounds: "zero or more",
     assumed: { text: "12 in", source: practice },
     units: ["in", "mm"],
+  }),
+  blocked: record("What stands in the opening below the roof and blocks the wind.", {
+    goods: sharesByEdge("stored goods, vehicles or the like close, at the worst"),
+    walls: sharesByEdge("walls close. A wall less than 80 % open leaves the coefficients of open roofs"),
+    building: record("A building close to one edge of the roof.", {
+      edge: choice(["north", "east", "south", "west"], "The edge it stands before."),
+      gap: quantity("distance", "Gap between the roof and the building.", { bounds: "zero or more", units: ["in", "ft", "mm"] }),
+      height: quantity("distance", "Height of the building above grade."),
+    }),
   }),
   fascia: record("A solid band that hangs from or stands on the edge of the roof, a fascia or a parapet, which the wind meets like a sign.", {
     depth: quantity("distance", "Depth of the fascia on every edge that states no depth of its own.", { bounds: "zero or more", units: ["ft", "in", "mm"] }),

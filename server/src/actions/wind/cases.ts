@@ -8,6 +8,7 @@ import type { RoofCase } from "../roof-case.js";
 import type { RoofInputs } from "../roof-inputs.js";
 import { edges } from "../roof-plane.js";
 import { columnsUnder, stripLoads } from "../way-down.js";
+import { flowFrom } from "./blocked.js";
 import { dragOnColumns, dragOnFascia, dragOnMembers, type DragPressure } from "./drag.js";
 import { directionOf, windCases, windPatches } from "./free-roof.js";
 import { minimumCase, minimumLoad, minimumSource } from "./minimum.js";
@@ -23,7 +24,7 @@ export interface OutsideRange {
 
 /** The wind cases, and the directions in which they are information only. */
 export function windRoofCases(inputs: RoofInputs): { readonly cases: readonly RoofCase[]; readonly outside: readonly OutsideRange[] } {
-  const { plane, flow, edgeDepth, site, posts, fascia, members } = inputs;
+  const { plane, flow, blocked, edgeDepth, site, posts, fascia, members } = inputs;
   const q_h = velocityPressureAt(plane.meanHeight, site, plainCalc);
   const columns = columnsUnder(plane, posts, plainCalc);
   const dragPosts = posts.map(({ section, windWidth, ends, panel }) => ({ width: windWidth ?? section.width, ends, panel }));
@@ -50,7 +51,7 @@ export function windRoofCases(inputs: RoofInputs): { readonly cases: readonly Ro
     const direction = directionOf(site.standard, plane, from);
     const use = figureFor(direction, plainCalc);
     if (use.outside !== undefined) outside.push({ from, figure: use.figure, because: use.outside });
-    for (const wind of windCases(plane, flow, [from])) {
+    for (const wind of windCases(plane, flowFrom(flow, blocked, from), [from])) {
       add(from, "by coefficient", { loadCase: wind.loadCase, source: use.source, outside: use.outside }, (calc) => [
         ...stripLoads(plane, windPatches(plane, wind, direction, q_h, calc), calc),
         ...dragOnFascia(plane, fascia, site, q_h, from, calc),

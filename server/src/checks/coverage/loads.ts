@@ -21,7 +21,7 @@ export const loadLines = linesOf("loads", carriesRoof, [
     by: ["loads.wind"],
     left: "Drag of the wind on beams, braces, panels and fascias that the notebook does not describe, and the higher pressure near the windward end of long panels in oblique wind.",
   },
-  { id: "loads.wind-blocked", line: "Flow blocked by a wall, stored goods or a building close by, and roofs with a wall less than 80 % open.", by: [], left: "Roofs with walls less than 80 % open, which leave the open-roof figures, and buildings close by." },
+  { id: "loads.wind-blocked", line: "Flow blocked by a wall, stored goods or a building close by, and roofs with a wall less than 80 % open.", by: ["loads.wind"], left: "Roofs with a wall less than 80 % open, which leave the figures of open roofs, and the wind on a canopy fastened to a building." },
   { id: "loads.wind-edges", line: "Pressures on roof edges and corners for the connector at each column top.", by: ["column.top-connection"] },
   { id: "loads.dead", line: "Dead load of the roof: one number, a light and a heavy one, or layers.", by: ["loads.dead"] },
   { id: "loads.roof-live", line: "Roof live load, reduced by area and slope.", by: ["loads.roof-live"], left: "Roof live load on a part of the roof only." },

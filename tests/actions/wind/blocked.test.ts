@@ -1,0 +1,108 @@
+/** Source: ASCE 7-22 Figure 27.3-4, notes (more than 50 percent blocked is obstructed), and 26.2 (an open building has each wall at least 80 percent open); shares by hand. */
+import { describe, expect, it } from "vitest";
+import { actionsOf } from "../../../server/src/actions/index.js";
+import { flowAnywhere, flowFrom, neighborShare, panelShare } from "../../../server/src/actions/wind/blocked.js";
+import { allEdges, baseOf, foot, fourColumns, recordOf, solved, structureOf, unknownOf } from "../given.js";
+
+const nested = (fields: Readonly<Record<string, Readonly<Record<string, unknown>>>>) => recordOf(Object.fromEntries(Object.entries(fields).map(([name, inner]) => [name, recordOf(inner)])));
+const idsOf = (blocked: ReturnType<typeof nested>, more = {}) => solved({ roof: { blocked, ...more } }).columns[0].cases.map(({ loadCase }) => loadCase.id);
+
+describe("the flow of one direction", () => {
+  const west = { north: 0, east: 0, south: 0, west: 0.6 };
+  it.each([
+    ["west", "either"],
+    ["east", "either"],
+    ["north", "clear"],
+    ["south", "clear"],
+  ] as const)("with 60 %% of the west edge blocked, wind from the %s: %s", (from, flow) => {
+    expect(flowFrom("clear", west, from)).toBe(flow);
+    expect(flowFrom("obstructed", west, from)).toBe("obstructed");
+  });
+
+  it("half blocked is clear, more is not", () => {
+    expect(flowFrom("clear", { ...west, west: 0.5 }, "west")).toBe("clear");
+    expect(flowFrom("clear", { ...west, west: 0.51 }, "west")).toBe("either");
+    expect(flowAnywhere("clear", { ...west, west: 0.5 })).toBe("clear");
+    expect(flowAnywhere("clear", west)).toBe("either");
+  });
+});
+
+describe("goods below the roof", () => {
+  it("that close more than half of an edge bring obstructed flow to the winds across it, beside clear flow", () => {
+    const ids = idsOf(nested({ goods: { "west edge": 0.6 } }));
+    for (const edge of ["east", "west"]) expect(ids).toEqual(expect.arrayContaining([`wind/${edge}/A/clear`, `wind/${edge}/A/obstructed`]));
+    for (const edge of ["north", "south"]) expect(ids).not.toContain(`wind/${edge}/A/obstructed`);
+  });
+
+  it("that close half of it change nothing", () => {
+    expect(idsOf(nested({ goods: { "west edge": 0.5 } }))).toEqual(solved().columns[0].cases.map(({ loadCase }) => loadCase.id));
+  });
+
+  it("take the same pressures as a roof stated as obstructed", () => {
+    const goods = solved({ roof: { blocked: nested({ goods: { "south edge": 1 } }) } }).columns;
+    const stated = solved({ roof: { "flow below": "obstructed" } }).columns;
+    goods.forEach((column, i) => expect(baseOf(column, "wind/north/B/obstructed")).toEqual(baseOf(stated[i], "wind/north/B/obstructed")));
+  });
+
+  it("are said among the remarks on the loads", () => {
+    const { information } = actionsOf(structureOf({ roof: { blocked: nested({ goods: { "west edge": 0.6 } }) } }));
+    expect(information.map(({ message }) => message(String))).toContainEqual(
+      "60 % of the opening below the west edge is blocked: wind from the east and west is taken in obstructed flow too, as more than half blocked is no clear flow (ASCE 7-22 Figure 27.3-4).",
+    );
+  });
+});
+
+describe("a building close by", () => {
+  it.each([
+    // Gap and height in feet before a roof at 12 ft.
+    [0.5, 8, 8 / 12],
+    [0.5, 20, 1],
+    [11.9, 6, 0.5],
+    [12, 20, 0],
+  ])("%f ft away and %d ft high stands before %f of the opening", (g, h_n, expected) => {
+    expect(neighborShare.value({ g: g * foot, h: 12 * foot, h_n: h_n * foot })).toBeCloseTo(expected, 9);
+  });
+
+  it("a few inches away and higher than half the roof makes the flow across its edge obstructed", () => {
+    const building = (height: number) => nested({ building: { edge: "north", gap: 0.3 * foot, height: height * foot } });
+    expect(idsOf(building(8))).toContain("wind/south/B/obstructed");
+    expect(idsOf(building(8))).not.toContain("wind/west/B/obstructed");
+    expect(idsOf(building(5))).not.toContain("wind/south/B/obstructed");
+  });
+
+  it("without its height is named", () => {
+    expect(unknownOf({ roof: { blocked: nested({ building: { edge: "north", gap: 0.1 } }) } })).toBe("the loads need the height of the building close by (blocked, building, height)");
+  });
+});
+
+describe("walls", () => {
+  it.each(allEdges)("less than 80 %% open on the %s leave the figures of free roofs, whatever flow is stated", (edge) => {
+    for (const flow of ["clear", "obstructed", "either"]) {
+      expect(unknownOf({ roof: { "flow below": flow, blocked: nested({ walls: { [`${edge} edge`]: 1 } }) } })).toMatch(
+        new RegExp(`^walls or panels close 100 % of the ${edge} edge: .*not open.*partially enclosed.*0\\.55.*0\\.18.*state the reactions`, "u"),
+      );
+    }
+  });
+
+  it("80 % open are still open", () => {
+    expect(unknownOf({ roof: { blocked: nested({ walls: { "north edge": 0.2 } }) } })).toBe("");
+    expect(unknownOf({ roof: { blocked: nested({ walls: { "north edge": 0.21 } }) } })).toMatch(/21 % of the north edge/u);
+  });
+
+  it("count with the panels between columns", () => {
+    // 3 ft of 10 ft on 18 ft of 24 ft.
+    expect(panelShare.value({ epsilon: 1, s: 3, n: 1, B: 18, H: 10, l: 24 })).toBeCloseTo(0.225, 12);
+    const lines = (height: number) => [{ ...fourColumns[0], fields: { ...fourColumns[0].fields, panels: recordOf({ height: height * foot, bottom: 0, solidity: 1 }) } }, fourColumns[1]];
+    expect(unknownOf({ lines: lines(3) })).toMatch(/close 2[23] % of the south edge/u);
+    expect(unknownOf({ lines: lines(2.6) })).toBe("");
+    expect(unknownOf({ lines: lines(2.6), roof: { blocked: nested({ walls: { "south edge": 0.01 } }) } })).toMatch(/21 % of the south edge/u);
+  });
+});
+
+describe("the share of an edge", () => {
+  it("adds what different things block, and is no more than all of it", () => {
+    const both = nested({ goods: { "west edge": 0.4 }, building: { edge: "west", gap: 0.1, height: 2 * foot } });
+    // 0.4 and 2/12.
+    expect(idsOf(both)).toContain("wind/west/A/obstructed");
+  });
+});
