@@ -2,7 +2,7 @@
 import { carriesRoof, isOnRock, linesOf, mayShake } from "./line.js";
 
 /** Parts of the load calculation, as lines name them in place of a check. */
-export const loadsDone = ["loads.wind", "loads.dead", "loads.combinations", "loads.rigid-roof", "loads.roof-live", "loads.snow", "loads.rain", "loads.seismic", "loads.added"] as const;
+export const loadsDone = ["loads.wind", "loads.dead", "loads.combinations", "loads.rigid-roof", "loads.tributary", "loads.frame", "loads.second-order", "loads.roof-live", "loads.snow", "loads.rain", "loads.seismic", "loads.added"] as const;
 
 export const loadLines = linesOf("loads", carriesRoof, [
   {
@@ -19,7 +19,7 @@ export const loadLines = linesOf("loads", carriesRoof, [
     id: "loads.wind-drag",
     line: "Drag of the wind on fascias, parapets, columns, beams and panels between columns.",
     by: ["loads.wind"],
-    left: "Drag of the wind on beams, braces, panels and fascias that the notebook does not describe, and the higher pressure near the windward end of long panels in oblique wind.",
+    left: "Drag of the wind on beams, braces, panels and fascias that the notebook does not describe, the higher pressure near the windward end of long panels in oblique wind, and bending between the ends of columns that no base holds.",
   },
   { id: "loads.wind-blocked", line: "Flow blocked by a wall, stored goods or a building close by, and roofs with a wall less than 80 % open.", by: ["loads.wind"], left: "Roofs with a wall less than 80 % open, which leave the figures of open roofs, and the wind on a canopy fastened to a building." },
   { id: "loads.wind-edges", line: "Pressures on roof edges and corners for the connector at each column top.", by: ["column.top-connection"] },
@@ -49,11 +49,17 @@ export const loadLines = linesOf("loads", carriesRoof, [
   },
   {
     id: "loads.way-down",
-    line: "The way down from the roof to the columns: by a roof rigid in its plane, with torsion and unequal columns, or by tributary width.",
-    by: ["loads.rigid-roof"],
-    left: "Roofs not rigid in their plane, knee braces, and the added moment of vertical loads on swayed columns (P-delta) in the way down.",
+    line: "The way down from the roof to the columns: by a roof rigid in its plane, with torsion and unequal columns, by tributary width, or the worse of both; columns fixed, braced or leaning in each plan direction.",
+    by: ["loads.rigid-roof", "loads.tributary", "loads.frame", "column.bracket"],
+    left: "Knee braces, roofs neither rigid nor free in their plane, the strength of the rods of a braced bay and of what ties them, and purlins continuous over more than one span.",
   },
-  { id: "loads.frame", line: "A three-dimensional frame solution as a second opinion on the way down.", by: [] },
+  {
+    id: "loads.second-order",
+    line: "The added moment of vertical loads on swayed columns (P-delta), story by story, in the strength combinations.",
+    by: ["loads.second-order"],
+    left: "Second order in the allowable combinations, notional loads for columns out of plumb, and the turning of bases in the sway.",
+  },
+  { id: "loads.frame", line: "A three-dimensional frame solution and the hand route held against each other on the way down.", by: ["loads.frame", "loads.rigid-roof"] },
   {
     id: "loads.net-uplift",
     line: "Net uplift at every column, top and bottom, and what holds it there.",
