@@ -66,17 +66,17 @@ const scaled = formula({
 function onRoof(loads: readonly AddedLoad[], k: number, plane: RoofPlane, posts: readonly RoofPost[], calc: Calc): readonly RoofLoad[] {
   const center = middleOf(plane, calc);
   const found: RoofLoad[] = [];
-  const add = (x: number, y: number, load: AddedLoad, F_v: number): void => {
+  const add = (x: number, y: number, load: AddedLoad, F_v: number, isThere: boolean): void => {
     const force = (F_0: number): number => calc(scaled, { k, F_0 });
-    found.push({ x, y, z: elevationAt(plane, x, y, center, calc), Fx: force(load.pushX), Fy: force(load.pushY), Fz: -force(F_v) });
+    found.push({ x, y, z: elevationAt(plane, x, y, center, calc), Fx: force(load.pushX), Fy: force(load.pushY), Fz: -force(F_v), over: isThere ? { x1: x, x2: x, y1: y, y2: y } : undefined });
   };
   for (const load of loads) {
     if (load.posts) {
-      for (const at of load.posts) if (load.pushX !== 0 || load.pushY !== 0) add(posts[at].x, posts[at].y, load, 0);
+      for (const at of load.posts) if (load.pushX !== 0 || load.pushY !== 0) add(posts[at].x, posts[at].y, load, 0, true);
       continue;
     }
     const F_v = calc(netDown, { F_down: load.down, F_up: load.up });
-    if (F_v !== 0 || load.pushX !== 0 || load.pushY !== 0) add(load.place?.x ?? center.x, load.place?.y ?? center.y, load, F_v);
+    if (F_v !== 0 || load.pushX !== 0 || load.pushY !== 0) add(load.place?.x ?? center.x, load.place?.y ?? center.y, load, F_v, load.place !== undefined);
     if (load.pressure !== 0) {
       const { Fz, ...rest } = uniformLoad(plane, load.pressure, calc);
       found.push({ ...rest, Fz: calc(scaled, { k, F_0: Fz }) });

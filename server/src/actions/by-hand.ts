@@ -168,7 +168,7 @@ const isAt =
  * What stated reactions bring to one column or foundation, or what they lack. `height` is the column's, where there is one and it is
  * known. A level nothing is stated at stays empty.
  */
-export function actionsByHand(stated: Stated, height: number | undefined, standard: LoadStandard, calc: Calc): ColumnActions | NoActions {
+export function actionsByHand(stated: Stated, height: number | undefined, standard: LoadStandard, calc: Calc, alternative = false): ColumnActions | NoActions {
   const cases = stated.reactions?.value.size ? statedCases(stated.reactions, height, calc) : [];
   if ("unknown" in cases) return cases;
   const combined = statedDemands(stated.combined, height, calc);
@@ -179,6 +179,7 @@ export function actionsByHand(stated: Stated, height: number | undefined, standa
     cases,
     strength,
     atTop: strength,
-    allowable: [...combine(chosenCases(standard, "allowable", loadCases), cases, calc), ...combined.filter(isAt("allowable"))],
+    allowable: [...combine(chosenCases(standard, "allowable", loadCases, alternative), cases, calc), ...combined.filter(isAt("allowable"))],
+    service: [],
   };
 }

@@ -123,7 +123,7 @@ export const forcesOfColumnLoads = (columns: readonly RoofColumn[], loads: reado
 export const propsOnRoof = (columns: readonly RoofColumn[], loads: readonly ColumnLoad[], calc: Calc): readonly RoofLoad[] =>
   loads.map((load) => {
     const { x, y, base, height } = columns[load.at];
-    return { x, y, z: calc(topElevation, { z_b: base, H: height }), Fx: partsOf(load, "x", height, calc).R_t, Fy: partsOf(load, "y", height, calc).R_t, Fz: 0 };
+    return { x, y, z: calc(topElevation, { z_b: base, H: height }), Fx: partsOf(load, "x", height, calc).R_t, Fy: partsOf(load, "y", height, calc).R_t, Fz: 0, over: { x1: x, x2: x, y1: y, y2: y } };
   });
 
 /** What takes the props out again, so that with {@link propsOnRoof} and {@link forcesOfColumnLoads} the total is the load alone. */

@@ -9,6 +9,7 @@
 import { plainCalc } from "../formula/calc.js";
 import { formula } from "../formula/declare.js";
 import type { Calc } from "../formula/types.js";
+import { swaySum } from "../mechanics/story.js";
 import { superposition } from "../mechanics/superposition.js";
 import { combinationRows, type CombinationRow, type CombinedLevel } from "./combination-rows.js";
 import type { Combination, Demand, LoadCase, LoadType, Term } from "./demand.js";
@@ -129,6 +130,11 @@ export function combine<L extends CombinedLevel>(chosen: readonly Chosen<L>[], r
   return chosen.map(({ combination, label, cases, indices }) => {
     const { terms } = combination;
     const sum = (end: "top" | "base") => calc.routine(superposition, indices.map((at, i) => ({ factor: terms[i].factor, forces: reactions[at][end] })));
-    return { level: combination.level, label, combination, cases, top: sum("top"), base: sum("base") };
+    const sways = indices.flatMap((at, i) => {
+      const { sway } = reactions[at];
+      return sway ? [{ factor: terms[i].factor, sway }] : [];
+    });
+    const sway = sways.length === indices.length ? calc.routine(swaySum, sways) : undefined;
+    return { level: combination.level, label, combination, cases, top: sum("top"), base: sum("base"), sway };
   });
 }

@@ -57,6 +57,10 @@ export interface Demand<L extends Level = Level> {
   readonly top: Forces;
   /** At the column base, top of the base plate. */
   readonly base: Forces;
+  /** Movement of the column top in plan, east and north, m; known where the roof's loads were carried down. */
+  readonly sway?: { readonly x: number; readonly y: number };
+  /** Set where second order has been looked at for the whole story: by how much moments and movements are magnified along each axis. */
+  readonly magnified?: { readonly x: number; readonly y: number };
 }
 
 /** Everything that reaches one column. */
@@ -66,6 +70,8 @@ export interface ColumnActions {
   /** What tries the connection at the column top: the same, and edge pressures on the roof area nearest to it. */
   readonly atTop: readonly Demand<"strength">[];
   readonly allowable: readonly Demand<"allowable">[];
+  /** Dead load with the wind of service, for sway; none where reactions are given by hand. */
+  readonly service: readonly Demand<"service">[];
 }
 
 /** Why there are no actions, in words that name what is missing. */

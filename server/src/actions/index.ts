@@ -5,9 +5,11 @@
 import { plainCalc } from "../formula/calc.js";
 import type { Named, Sourced } from "../project/model.js";
 import type { KindName } from "../units/kinds.js";
+import { blockedRemarks } from "./blocked-inputs.js";
 import { actionsByHand, isByHand } from "./by-hand.js";
 import type { ColumnActions, LoadDerivation, NoActions } from "./demand.js";
 import { roofInputs, roofSupports, type LoadedStructure, type RoofInputs } from "./roof-inputs.js";
+import { isLeftOut, seismicRemarks } from "./seismic/inputs.js";
 import { roofSystem, type CaseResultant, type OutsideRange, type RoofSystem } from "./roof-system.js";
 
 export type { CaseResultant, LoadedStructure };
@@ -36,7 +38,7 @@ export interface StructureActions {
 /** What was computed, by what it was computed from, so that an equal input gives the same objects again. */
 interface Kept {
   readonly roof?: { readonly key: string; readonly system: RoofSystem };
-  readonly byHand: ReadonlyMap<object, { readonly standard: string; readonly actions: readonly ColumnActions[] | NoActions }>;
+  readonly byHand: ReadonlyMap<object, { readonly rules: string; readonly actions: readonly ColumnActions[] | NoActions }>;
   readonly bySupport: ReadonlyMap<string, readonly ColumnActions[]>;
 }
 
@@ -51,8 +53,10 @@ const isUnknown = <T extends object>(value: T | NoActions): value is NoActions =
  */
 export function actionsOf(structure: LoadedStructure, earlier?: StructureActions): StructureActions {
   const known = new Map<string, readonly ColumnActions[] | NoActions>();
-  const byHand = new Map<object, { readonly standard: string; readonly actions: readonly ColumnActions[] | NoActions }>();
+  const byHand = new Map<object, { readonly rules: string; readonly actions: readonly ColumnActions[] | NoActions }>();
   const standard = structure.codes.loads?.value;
+  const alternative = structure.codes["alternative combinations"]?.value ?? false;
+  const rules = `${standard} ${alternative}`;
   for (const { path, places, column, foundation } of structure.supports) {
     const stated = column?.fields ?? foundation?.fields;
     if (!stated || !isByHand(stated)) continue;
@@ -61,8 +65,8 @@ export function actionsOf(structure: LoadedStructure, earlier?: StructureActions
       continue;
     }
     const before = earlier?.kept.byHand.get(stated);
-    const actions = before?.standard === standard ? before.actions : handed(actionsByHand(stated, column?.fields.height?.value, standard, plainCalc), places.length);
-    byHand.set(stated, { standard, actions });
+    const actions = before?.rules === rules ? before.actions : handed(actionsByHand(stated, column?.fields.height?.value, standard, plainCalc, alternative), places.length);
+    byHand.set(stated, { rules, actions });
     known.set(path, actions);
   }
   const under = readRoof(structure, earlier);
@@ -82,7 +86,7 @@ export function actionsOf(structure: LoadedStructure, earlier?: StructureActions
   return {
     of: ({ path }) => known.get(path) ?? noSupport,
     derivations: () => system?.derivations() ?? [],
-    information: structure.roof && system ? informationOn(structure, system) : [],
+    information: structure.roof && system && under.inputs ? informationOn(structure, under.inputs, system) : [],
     resultants: system?.resultants ?? [],
     kept: { roof: under.key !== undefined && system ? { key: under.key, system } : undefined, byHand, bySupport },
   };
@@ -110,16 +114,21 @@ function readRoof(structure: LoadedStructure, earlier: StructureActions | undefi
   return { columns: system.columns, inputs, system, key };
 }
 
-function informationOn({ roof, site }: LoadedStructure, system: RoofSystem): readonly LoadInformation[] {
+function informationOn({ roof, site }: LoadedStructure, { seismic, plane, flow, blocked }: RoofInputs, system: RoofSystem): readonly LoadInformation[] {
   const found: LoadInformation[] = [];
   const at = roof?.fields["mean height"] ?? roof;
   if (at) for (const outside of system.outside) found.push({ at, message: nearestResult(outside, system.resultants) });
-  const snow = site["ground snow"];
-  if (snow && snow.value > 0) {
-    found.push({ at: snow, message: (show) => `Ground snow of ${show(snow.value, "pressure")} is stated; snow on the roof is not among the loads yet, so the columns are checked without it.` });
-  }
+  const blocking = roof?.fields.blocked ?? roof;
+  if (blocking) for (const remark of blockedRemarks(flow, blocked)) found.push({ at: blocking, message: () => remark });
+  const category = site["seismic design category"];
+  if (category && isLeftOut(site)) found.push({ at: category, message: () => leftOut });
+  const named = roof?.fields["earthquake system"];
+  if (named && seismic) for (const remark of seismicRemarks(seismic, plane.meanHeight)) found.push({ at: named, message: () => remark });
   return found;
 }
+
+const leftOut =
+  "No earthquake is among the loads: category B, and no accelerations are stated. On heavy roofs over columns that stand up from the ground by themselves an earthquake can still govern: state short-period acceleration and one-second acceleration to have it checked.";
 
 /** The result the nearest coefficients give, for information only. */
 function nearestResult({ from, figure, because }: OutsideRange, resultants: readonly CaseResultant[]) {

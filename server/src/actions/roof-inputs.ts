@@ -1,18 +1,33 @@
 /** Reads what the roof's loads need out of the structure, as plain numbers; or names everything that is missing. */
+import type { RoofBrace } from "../mechanics/roof-frame.js";
 import type { Column, Roof, Structure, Support } from "../project/model.js";
+import type { AddedLoad } from "./added.js";
+import { addedConflict, readAdded } from "./added-inputs.js";
 import { isByHand } from "./by-hand.js";
 import type { RoofDead } from "./dead.js";
 import { deadConflict, readDead } from "./dead-inputs.js";
 import type { NoActions } from "./demand.js";
+import { notOpen, readBlocked } from "./blocked-inputs.js";
 import type { RoofPlane, RoofShape } from "./roof-plane.js";
+import { readWater, type HeldWater } from "./gravity/rain.js";
+import type { SeismicInputs } from "./seismic/cases.js";
+import { readSeismic, seismicConflict } from "./seismic/inputs.js";
+import type { SnowInputs } from "./snow/cases.js";
+import { readSnow } from "./snow/inputs.js";
+import type { ServiceWind } from "./service.js";
+import type { RigidInPlane } from "./sharing.js";
+import { bracesOf, endsFrom, swayConflict } from "./sway-inputs.js";
 import { listed, Wanted } from "./wanted.js";
-import { readWindSite, windConflict } from "./wind-inputs.js";
+import { readFascia, readMembers, readPanels, readWindSite, windConflict } from "./wind-inputs.js";
 import type { RoofPost } from "./way-down.js";
+import type { EdgeShares } from "./wind/blocked.js";
+import type { Fascia, PostPanel, WindMember } from "./wind/drag.js";
 import type { FlowBelow } from "./wind/free-roof.js";
 import type { WindSite } from "./wind/velocity-pressure.js";
 
 /** The parts of a structure that loads depend on. Bases and ground are not among them. */
 export interface LoadedStructure extends Pick<Structure, "codes" | "site" | "roof"> {
+  readonly loads?: Structure["loads"];
   readonly supports: readonly Pick<Support, "name" | "path" | "places" | "column" | "foundation">[];
 }
 
@@ -20,6 +35,9 @@ export interface LoadedStructure extends Pick<Structure, "codes" | "site" | "roo
 export interface PlacedPost extends RoofPost {
   /** Path of its support. */
   readonly support: string;
+  /** Width the wind sees, m; left out: that of the section. */
+  readonly windWidth?: number;
+  readonly panel?: PostPanel;
 }
 
 /** Plain data: equal data give equal loads. SI. */
@@ -27,9 +45,25 @@ export interface RoofInputs {
   readonly plane: RoofPlane;
   readonly flow: FlowBelow;
   readonly edgeDepth: number;
+  /** Blocked share of the opening below each edge. */
+  readonly blocked: EdgeShares;
+  readonly fascia: Fascia;
+  readonly members: readonly WindMember[];
   readonly dead: RoofDead;
+  /** Roof live load before reduction, Pa. */
+  readonly live: number;
+  readonly snow?: SnowInputs;
+  readonly water?: HeldWater;
+  readonly seismic?: SeismicInputs;
+  readonly added: readonly AddedLoad[];
+  /** The alternative basic combinations at allowable-stress level. */
+  readonly alternative: boolean;
   readonly site: WindSite;
   readonly posts: readonly PlacedPost[];
+  /** Braced bays, between posts by their places in the list. */
+  readonly braces: readonly RoofBrace[];
+  readonly rigid: RigidInPlane;
+  readonly service: ServiceWind;
 }
 
 const hasPlace = (column: Column): boolean => Boolean(column.at ?? (column["line of"] && column.from && column.to));
@@ -44,7 +78,9 @@ function readPosts(structure: LoadedStructure, wanted: Wanted): readonly PlacedP
     const section = wanted.need(fields.section, `the section of column ${name}`);
     const height = wanted.need(fields.height, `the height of column ${name}`);
     const top = wanted.need(fields["top of column"], `how column ${name} meets the roof (top of column)`);
-    return places.map(({ x, y }) => ({ support: path, x, y, section, height, top }));
+    const ends = endsFrom(fields);
+    const panels = readPanels(name, fields, places, wanted);
+    return places.map(({ x, y }, i) => ({ support: path, x, y, section, height, top, ends, windWidth: fields["width in the wind"]?.value, panel: panels[i] }));
   });
 }
 
@@ -80,24 +116,43 @@ export function roofInputs(structure: LoadedStructure, roof: Roof): RoofInputs |
   if (stranger) return { unknown: stranger };
   const conflict = deadConflict(roof) ?? windConflict(structure.site);
   if (conflict) return { unknown: conflict };
+  const supports = roofSupports(structure);
+  const crossed = supports.map(swayConflict).find((one) => one !== undefined);
+  if (crossed) return { unknown: crossed };
+  const braces = bracesOf(supports);
+  if ("unknown" in braces) return braces;
   const wanted = new Wanted();
   const { site, codes } = structure;
   const wind = readWindSite(codes, site, wanted);
   const plane = readPlane(roof, wanted);
+  const posts = readPosts(structure, wanted);
+  const misplaced = addedConflict(structure.loads, posts);
+  if (misplaced) return { unknown: misplaced };
+  const blocked = readBlocked(roof, plane, posts, wanted);
   const inputs: RoofInputs = {
     plane,
     flow: wanted.need(roof["flow below"], "the flow below the roof (clear, obstructed or either)"),
     edgeDepth: wanted.need(roof["edge depth"], "the edge depth of the roof"),
+    blocked: blocked.shares,
+    fascia: readFascia(roof),
+    members: readMembers(roof, wanted),
     dead: readDead(roof, wanted),
+    live: wanted.need(roof.live, "the roof live load"),
+    water: readWater(roof, wind.standard, wanted),
+    seismic: readSeismic(site, roof, wind.standard, wanted),
+    snow: readSnow(site, roof, plane, wind.standard, wanted),
     site: wind,
-    posts: readPosts(structure, wanted),
+    posts,
+    added: readAdded(structure.loads, posts, wanted),
+    alternative: codes["alternative combinations"]?.value ?? false,
+    braces,
+    rigid: wanted.need(roof["rigid in plane"], "whether the roof is rigid in its plane (yes, no or envelope)"),
+    service: { speed: site["service wind speed"]?.value, period: site["service wind"]?.value, category: site["risk category"]?.value },
   };
   if (wanted.missing.length > 0) return { unknown: `the loads need ${listed(wanted.missing)}` };
-  if (roof["rigid in plane"]?.value === false) {
-    return {
-      unknown:
-        "the roof is stated as not rigid in its plane, and sharing by tributary width is not done yet. State each column's reactions, or rigid in plane: yes where a fastened deck or bracing makes it so",
-    };
-  }
+  const closed = notOpen(blocked);
+  if (closed) return { unknown: closed };
+  const unfit = inputs.seismic && seismicConflict(inputs.seismic, inputs.posts);
+  if (unfit) return { unknown: unfit };
   return inputs;
 }

@@ -2,20 +2,25 @@
 import { plainCalc, recordingCalc } from "../formula/calc.js";
 import type { Calc } from "../formula/types.js";
 import type { Forces } from "../mechanics/forces.js";
-import type { RoofColumn } from "../mechanics/rigid-roof.js";
 import { roofResultant } from "../mechanics/superposition.js";
-import { edgeDemands, edgeDerivations } from "./column-tops.js";
-import { chosenCases, combine } from "./combinations.js";
+import { edgeDerivations } from "./column-tops.js";
+import { casesWithAdded } from "./added.js";
 import { deadCases } from "./dead.js";
-import type { ColumnActions, Edge, LoadCase, LoadDerivation, NoActions } from "./demand.js";
+import type { ColumnActions, LoadCase, LoadDerivation, NoActions } from "./demand.js";
+import { gravityCases } from "./gravity/cases.js";
 import type { RoofCase } from "./roof-case.js";
 import type { RoofInputs } from "./roof-inputs.js";
+import { seismicCases, verticalPartOf } from "./seismic/cases.js";
 import { edges, middleOf } from "./roof-plane.js";
-import { carryDown, columnsUnder, stripLoads, type Reaction } from "./way-down.js";
-import { minimumCase, minimumLoad, minimumSource } from "./wind/minimum.js";
-import { directionOf, windCases, windPatches } from "./wind/free-roof.js";
-import { figureFor } from "./wind/net-coefficients.js";
+import { columnActions, envelope, sharedCase } from "./roof-columns.js";
+import { deriveSecondOrder, secondOrderSource } from "./second-order.js";
+import { serviceRatio, serviceSource } from "./service.js";
+import { besideTitle, sharingsFor, type Sharing } from "./sharing.js";
+import { columnsUnder } from "./way-down.js";
+import { windRoofCases, type OutsideRange } from "./wind/cases.js";
 import { velocityPressureAt, velocityPressureClause } from "./wind/velocity-pressure.js";
+
+export type { OutsideRange };
 
 /** What one load case puts on the whole roof, about the middle of the roof at mean height; `P` is positive downward. */
 export interface CaseResultant {
@@ -23,13 +28,6 @@ export interface CaseResultant {
   readonly total: Forces;
   /** In words, why the case is information only: its coefficients are used outside their range. */
   readonly outside?: string;
-}
-
-/** A direction of the wind in which the figure's range does not hold. */
-export interface OutsideRange {
-  readonly from: Edge;
-  readonly figure: string;
-  readonly because: string;
 }
 
 export interface RoofSystem {
@@ -45,37 +43,21 @@ interface Cases {
   readonly outside: readonly OutsideRange[];
 }
 
-function roofCases(inputs: RoofInputs, q_h: number): Cases {
-  const { plane, flow, edgeDepth, site, dead, posts } = inputs;
-  const cases: RoofCase[] = [...deadCases(plane, dead, posts)];
-  const outside: OutsideRange[] = [];
-  for (const from of edges) {
-    const direction = directionOf(site.standard, plane, from);
-    const use = figureFor(direction, plainCalc);
-    if (use.outside !== undefined) outside.push({ from, figure: use.figure, because: use.outside });
-    for (const wind of windCases(plane, flow, [from])) {
-      cases.push({
-        loadCase: wind.loadCase,
-        source: use.source,
-        outside: use.outside,
-        loads: (calc) => stripLoads(plane, windPatches(plane, wind, direction, q_h, calc), calc),
-      });
-    }
-    cases.push({ loadCase: minimumCase(plane, from), source: minimumSource, loads: (calc) => [minimumLoad(plane, edgeDepth, from, calc)] });
-  }
-  return { cases, outside };
+function roofCases(inputs: RoofInputs, sharing: Sharing | NoActions): Cases {
+  const { plane, dead, posts } = inputs;
+  const { cases: wind, outside } = windRoofCases(inputs);
+  const cases = [...deadCases(plane, dead, posts), ...gravityCases(inputs, sharing), ...(inputs.seismic ? seismicCases(inputs, inputs.seismic) : []), ...wind];
+  return { cases: casesWithAdded(cases, inputs.added, plane, posts, verticalPartOf(inputs.seismic)), outside };
 }
 
 /** Runs one case to the column bases. */
-function runCase(roofCase: RoofCase, columns: readonly RoofColumn[], inputs: RoofInputs, calc: Calc) {
+function runCase(roofCase: RoofCase, sharing: Sharing | NoActions, inputs: RoofInputs, calc: Calc) {
   const loads = roofCase.loads(calc);
-  const total = calc.routine(roofResultant, { loads, about: middleOf(inputs.plane, plainCalc) });
-  const shared = carryDown(columns, loads, calc);
+  const total = calc.routine(roofResultant, { loads: [...loads, ...(roofCase.beside?.(plainCalc) ?? [])], about: middleOf(inputs.plane, plainCalc) });
+  const shared = "unknown" in sharing ? sharing : sharing.carry(loads, calc);
   const reactions = "unknown" in shared ? shared : (roofCase.finish?.(shared, calc) ?? shared);
   return { total, reactions };
 }
-
-const allFinite = ({ P, Vx, Vy, Mx, My }: Forces): boolean => [P, Vx, Vy, Mx, My].every(Number.isFinite);
 
 /** The edges from which the wind can be calculated, said beside those from which it cannot. */
 const within = (outside: readonly OutsideRange[]): string => {
@@ -88,61 +70,96 @@ const sameReasons = (outside: readonly OutsideRange[]): string =>
     .map((because) => `wind from the ${outside.filter((one) => one.because === because).map(({ from }) => from).join(" and ")}: ${because}`)
     .join("; ");
 
-function columnActions(inputs: RoofInputs, cases: readonly RoofCase[], reactions: readonly (readonly Reaction[])[]): readonly ColumnActions[] | NoActions {
-  if (!reactions.flat().every(({ top, base }) => allFinite(top) && allFinite(base))) return { unknown: "the roof's loads leave the range of numbers that can be calculated with" };
-  const { standard } = inputs.site;
+/** Runs every case one way of sharing, to the columns. */
+function runWay(inputs: RoofInputs, cases: readonly RoofCase[], sharing: Sharing | NoActions) {
+  const ran = cases.map((one) => runCase(one, sharing, inputs, plainCalc));
+  const stopped = ran.map(({ reactions }) => reactions).find((one): one is NoActions => "unknown" in one);
+  const reactions = ran.map(({ reactions: one }) => ("unknown" in one ? [] : one));
   const loadCases = cases.map(({ loadCase }) => loadCase);
-  const strength = chosenCases(standard, "strength", loadCases);
-  const allowable = chosenCases(standard, "allowable", loadCases);
-  const edgesAtTop = edgeDemands(inputs);
-  return inputs.posts.map((_, place) => {
-    const own = reactions.map((ofCase) => ofCase[place]);
-    const atStrength = combine(strength, own, plainCalc);
-    return {
-      cases: own.map(({ top, base }, i) => ({ loadCase: loadCases[i], top, base })),
-      strength: atStrength,
-      atTop: [...atStrength, ...edgesAtTop[place]],
-      allowable: combine(allowable, own, plainCalc),
-    };
-  });
+  const columns = "unknown" in sharing ? sharing : (stopped ?? columnActions(inputs, loadCases, reactions, sharing));
+  return { totals: ran.map(({ total }) => total), columns, sharing };
+}
+
+type Way = ReturnType<typeof runWay>;
+
+function together(ways: readonly Way[]): readonly ColumnActions[] | NoActions {
+  const known: { way: Sharing["way"]; columns: readonly ColumnActions[] }[] = [];
+  for (const { columns, sharing } of ways) {
+    if ("unknown" in columns) return columns;
+    if ("way" in sharing) known.push({ way: sharing.way, columns });
+  }
+  return envelope(known);
 }
 
 /** Finds the loads on a roof and carries them down. Pure and total. */
 export function roofSystem(inputs: RoofInputs): RoofSystem {
-  const q_h = velocityPressureAt(inputs.plane.meanHeight, inputs.site, plainCalc);
-  const { cases, outside } = roofCases(inputs, q_h);
-  const columns = columnsUnder(inputs.plane, inputs.posts, plainCalc);
-  const ran = cases.map((one) => runCase(one, columns, inputs, plainCalc));
-  const resultants = ran.map(({ total }, i): CaseResultant => ({ loadCase: cases[i].loadCase, total, outside: cases[i].outside }));
-  const stopped = ran.map(({ reactions }) => reactions).find((one): one is NoActions => "unknown" in one);
-  const reactions = ran.map(({ reactions: one }) => ("unknown" in one ? [] : one));
+  const sharings = sharingsFor(inputs.rigid, columnsUnder(inputs.plane, inputs.posts, plainCalc), inputs.braces, inputs.plane);
+  const { cases, outside } = roofCases(inputs, sharings[0]);
+  const ways = sharings.map((sharing) => runWay(inputs, cases, sharing));
+  const resultants = ways[0].totals.map((total, i): CaseResultant => ({ loadCase: cases[i].loadCase, total, outside: cases[i].outside }));
   const beyond =
     outside.length > 0
       ? { unknown: `the wind loads are outside the range of the method (${sameReasons(outside)}${within(outside)}). State reactions that were found another way` }
       : undefined;
+  const columns = together(ways);
   let derived: readonly LoadDerivation[] | undefined;
   return {
-    columns: stopped ?? beyond ?? columnActions(inputs, cases, reactions),
+    columns: "unknown" in columns ? columns : (beyond ?? columns),
     resultants,
     outside,
-    derivations: () => (derived ??= derive(inputs, cases)),
+    derivations: () => (derived ??= derive(inputs, cases, ways)),
   };
 }
 
-function derive(inputs: RoofInputs, cases: readonly RoofCase[]): readonly LoadDerivation[] {
+function derive(inputs: RoofInputs, cases: readonly RoofCase[], ways: readonly Way[]): readonly LoadDerivation[] {
   const wind = recordingCalc();
   velocityPressureAt(inputs.plane.meanHeight, inputs.site, wind.calc);
   const geometry = recordingCalc();
-  const columns = columnsUnder(inputs.plane, inputs.posts, geometry.calc);
+  columnsUnder(inputs.plane, inputs.posts, geometry.calc);
   return [
     { title: "velocity pressure at mean roof height", source: velocityPressureClause(inputs.site.standard), steps: wind.steps },
     { title: "columns under the roof plane", source: "geometry", steps: geometry.steps },
-    ...cases.map((one): LoadDerivation => {
-      const { calc, steps } = recordingCalc();
-      if (one.outside !== undefined) calc.note(`Information only: ${one.outside}.`);
-      runCase(one, columns, inputs, calc);
-      return { title: one.loadCase.title, source: one.source, steps };
-    }),
+    ...ways.flatMap(({ sharing }) =>
+      cases.map((one): LoadDerivation => {
+        const { calc, steps } = recordingCalc();
+        if (one.outside !== undefined) calc.note(`Information only: ${one.outside}.`);
+        runCase(one, sharing, inputs, calc);
+        const title = "way" in sharing && ways.length > 1 ? sharedCase(one.loadCase, sharing.way).title : one.loadCase.title;
+        return { title, source: one.source, steps };
+      }),
+    ),
     ...edgeDerivations(inputs),
+    ...ways.flatMap((way) => secondOrderOf(inputs, way, ways.length > 1)),
+    serviceOf(inputs),
+    ...ways.flatMap(({ sharing }) => besideOf(cases, sharing)),
   ];
+}
+
+function secondOrderOf({ posts }: RoofInputs, { columns, sharing }: Way, isOneOfTwo: boolean): readonly LoadDerivation[] {
+  if ("unknown" in columns || "unknown" in sharing) return [];
+  const { calc, steps } = recordingCalc();
+  deriveSecondOrder(
+    columns.map(({ strength }) => strength),
+    posts.map(({ height }) => height),
+    sharing.stories,
+    calc,
+  );
+  return [{ title: isOneOfTwo ? `second order, roof shared ${sharing.way}` : "second order", source: secondOrderSource, steps }];
+}
+
+function serviceOf({ site, service }: RoofInputs): LoadDerivation {
+  const { calc, steps } = recordingCalc();
+  if (serviceRatio(site.standard, site.V, service, calc) === undefined) calc.note("The service wind needs the risk category of the site, or a stated service wind speed.");
+  return { title: "service wind", source: serviceSource, steps };
+}
+
+/** The second route, case by case. */
+function besideOf(cases: readonly RoofCase[], sharing: Sharing | NoActions): readonly LoadDerivation[] {
+  if ("unknown" in sharing || !sharing.beside) return [];
+  const { calc, steps } = recordingCalc();
+  for (const { loadCase, loads } of cases) {
+    calc.note(`Under the ${loadCase.title}:`);
+    sharing.beside(loads(plainCalc), calc);
+  }
+  return [{ title: besideTitle, source: "two routes to the same reactions; the weight of the columns is in neither", steps }];
 }

@@ -1,5 +1,5 @@
 /**
- * The way down: pressures on strips of the roof become forces on the roof plane, and the rigid roof shares them among the columns.
+ * The way down: pressures on strips of the roof become forces on the roof plane, for the roof to share among its columns.
  * A pressure acts normal to the slope, so that each strip also pushes sideways: a downward pressure toward the high edge, an upward
  * one toward the low edge.
  */
@@ -8,8 +8,8 @@ import { formula } from "../formula/declare.js";
 import type { Calc } from "../formula/types.js";
 import type { Forces } from "../mechanics/forces.js";
 import { hssColumn } from "../mechanics/hss-column.js";
-import { rigidRoof, type RoofColumn, type RoofLoad } from "../mechanics/rigid-roof.js";
-import type { NoActions } from "./demand.js";
+import type { RoofColumn, RoofLoad } from "../mechanics/rigid-roof.js";
+import type { Ends } from "./sway-inputs.js";
 import { elevationAt, inOnePlane, middleOf, riseAt, type RoofPlane } from "./roof-plane.js";
 import type { Patch } from "./wind/free-roof.js";
 
@@ -70,7 +70,7 @@ export function stripLoads(roof: RoofPlane, patches: readonly Patch[], calc: Cal
     const y = calc(stripMiddle, { a: patch.y1, b: patch.y2 });
     const rise = riseAt(roof, x, y, center);
     const push = (u: number): number => (u === 0 ? 0 : calc(stripPush, { u, s: roof.slope, F_v }));
-    return { x, y, z: elevationAt(roof, x, y, center, calc), Fx: push(rise.x), Fy: push(rise.y), Fz: -F_v };
+    return { x, y, z: elevationAt(roof, x, y, center, calc), Fx: push(rise.x), Fy: push(rise.y), Fz: -F_v, over: { x1: patch.x1, x2: patch.x2, y1: patch.y1, y2: patch.y2 } };
   });
 }
 
@@ -81,14 +81,16 @@ export interface RoofPost {
   readonly height: number;
   readonly section: ColumnSection;
   readonly top: "pinned" | "fixed";
+  /** Which ends hold a moment, by the direction of the push. */
+  readonly ends?: Ends;
 }
 
 /** The columns in space, each with its top in the roof plane. */
 export function columnsUnder(roof: RoofPlane, posts: readonly RoofPost[], calc: Calc): readonly RoofColumn[] {
   const center = middleOf(roof, calc);
-  return posts.map(({ x, y, height, section, top }) => {
+  return posts.map(({ x, y, height, section, top, ends }) => {
     const z_t = elevationAt(roof, x, y, center, calc);
-    return hssColumn({ section, x, y, height, top, base: calc(baseElevation, { z_t, H: height }) });
+    return hssColumn({ section, x, y, height, top, ends, base: calc(baseElevation, { z_t, H: height }) });
   });
 }
 
@@ -96,13 +98,12 @@ export function columnsUnder(roof: RoofPlane, posts: readonly RoofPost[], calc: 
 export interface Reaction {
   readonly top: Forces;
   readonly base: Forces;
+  /** Movement of the column top in plan, m; known where the roof's loads were carried down. */
+  readonly sway?: Sway;
 }
 
-const plainForces = ({ P, Vx, Vy, Mx, My }: Forces): Forces => ({ P, Vx, Vy, Mx, My });
-
-/** Shares loads on the roof among its columns, in their order; or says in which way the roof can move freely. */
-export function carryDown(columns: readonly RoofColumn[], loads: readonly RoofLoad[], calc: Calc): readonly Reaction[] | NoActions {
-  const shared = calc.routine(rigidRoof, { columns, loads });
-  if ("mechanism" in shared) return { unknown: shared.mechanism };
-  return shared.columns.map(({ top, base }) => ({ top: plainForces(top), base: plainForces(base) }));
+/** To the east and to the north, m. */
+export interface Sway {
+  readonly x: number;
+  readonly y: number;
 }

@@ -66,7 +66,7 @@ const isNone = (actions: readonly ColumnActions[] | NoActions): actions is NoAct
 function demandsOf(actions: ColumnActions | undefined, { level, demands }: CheckDecl): readonly Demand[] {
   if (!actions) return [];
   if (demands === "column top") return actions.atTop;
-  return level === "strength" ? actions.strength : level === "allowable" ? actions.allowable : [];
+  return level === "strength" ? actions.strength : level === "allowable" ? actions.allowable : level === "service" ? actions.service : [];
 }
 
 const listed = (words: readonly string[]): string =>

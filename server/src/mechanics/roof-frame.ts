@@ -161,6 +161,15 @@ export function solveRoofFrame(roof: RoofFrame, loads: readonly RoofLoad[]): Roo
   }
 }
 
+/** The push through the middle of the column tops that moves the roof there by a unit, along each axis, N/m. */
+export function storyStiffness(roof: RoofFrame): { readonly x: number; readonly y: number } {
+  const along = (axis: "x" | "y"): number => {
+    const moved = solveRoofFrame(roof, [{ ...roof.reference, Fx: axis === "x" ? 1000 : 0, Fy: axis === "y" ? 1000 : 0, Fz: 0 }]);
+    return "mechanism" in moved ? Number.NaN : 1000 / moved.displacement[axis];
+  };
+  return { x: along("x"), y: along("y") };
+}
+
 export interface RoofFrameArgs {
   readonly frame: RoofFrame;
   readonly loads: readonly RoofLoad[];

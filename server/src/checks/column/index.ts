@@ -1,7 +1,8 @@
 import { columnBracket } from "./bracket.js";
+import { columnDrift, columnDriftAtStrength } from "./drift.js";
 import { columnInteraction } from "./interaction.js";
 import { columnSlenderness } from "./slenderness.js";
 import { topConnection } from "./top-connection.js";
 
 /** Checks of the column itself. */
-export const columnChecks = [topConnection, columnInteraction, columnSlenderness, columnBracket];
+export const columnChecks = [topConnection, columnInteraction, columnSlenderness, columnBracket, columnDrift, columnDriftAtStrength];

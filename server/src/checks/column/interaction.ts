@@ -3,9 +3,9 @@
  * its base, while the roof presses down or lifts; an overloaded one leans, and folds just above the base plate.
  *
  * AISC 360-22 H1.1 (compression) and H1.2 (tension), with E3, E7, F7 and D2. Moments at the base and at the top come from one
- * combination and are magnified for the axial force acting on the leaning column.
+ * combination; they are magnified for the axial force on the leaning column here, unless they come with second order in them.
  */
-import type { Forces } from "../../actions/demand.js";
+import type { Demand, Forces } from "../../actions/demand.js";
 import { findSteel } from "../../catalog/materials.js";
 import { isMissing } from "../../catalog/lookup.js";
 import { formula } from "../../formula/declare.js";
@@ -105,7 +105,7 @@ export function readColumn(support: Support, gather: Gather): ColumnInputs {
 }
 
 /** The interaction at one end of the column, or an outcome that ends the check. */
-function atOneEnd(inputs: ColumnInputs, forces: Forces, M_c: number, calc: Calc): number | Outcome {
+function atOneEnd(inputs: ColumnInputs, forces: Forces, magnified: Demand["magnified"], M_c: number, calc: Calc): number | Outcome {
   const P_r = calc(axialSize, { P: forces.P });
   if (forces.P <= 0) {
     const P_c = calc(tensileDesignStrength, { F_y: inputs.F_y, A: inputs.A });
@@ -118,7 +118,7 @@ function atOneEnd(inputs: ColumnInputs, forces: Forces, M_c: number, calc: Calc)
     calc.note("The axial force reaches the elastic buckling load at reduced stiffness: the column is not stable.");
     return weigh(P_r, P_e, "force");
   }
-  const B_2 = calc(magnifier, { P_r, P_e });
+  const B_2 = magnified ? 1 : calc(magnifier, { P_r, P_e });
   const P_c = compressiveStrength(inputs, inputs.K, inputs.L, calc);
   const M_rx = calc(magnifiedMoment, { B_2, M: forces.Mx });
   const M_ry = calc(magnifiedMoment, { B_2, M: forces.My });
@@ -135,7 +135,7 @@ export const columnInteraction = check({
   seen: "A cantilevered column leans for good after a storm; the wall dents on the pressed side just above the base plate.",
   range:
     "Square hollow sections. The base is taken as rigid: the turning of the pier or footing below is not in it, and a base that gives makes the column weaker and more flexible. " +
-    "K goes by what holds the column against sway, the worse of both directions: 2.1 for a cantilever, 1.2 fixed at both ends, 1.0 in a braced bay. Lean is magnified by the column's own axial force alone, at 0.8EI; notional loads, columns that lean on others, shear and torsion are not in it.",
+    "K goes by what holds the column against sway, the worse of both directions: 2.1 for a cantilever, 1.2 fixed at both ends, 1.0 in a braced bay. Under a roof the moments come with the second order of the whole story in them, columns that lean on others included; reactions given by hand are magnified here, by the column's own axial force at 0.8EI. Notional loads, shear and torsion are not in it.",
   formulas: [plasticMoment, compactFlangeLimit, slenderFlangeLimit, noncompactFlange, flatWidth, effectiveFlangeWidth, effectiveSectionModulus, slenderFlange, compactWebLimit, slenderWebLimit, noncompactWeb, flexuralDesignStrength, axialSize, tensileDesignStrength, magnifiedMoment, interaction, elasticLoad, magnifier, slendernessRatio, elasticStress, nominalStress, slenderWallLimit, compressiveDesignStrength, wallElasticStress, effectiveWallWidth, effectiveArea],
   applies: (support) => support.column !== undefined,
   inputs: (support, gather) => readColumn(support, gather),
@@ -143,11 +143,12 @@ export const columnInteraction = check({
   evaluate: (inputs, demand, calc) => {
     const M_c = flexuralStrength(inputs, calc);
     if (M_c === undefined) return unchecked("the webs of this section are slender in bending, which this method leaves out; take a thicker wall");
+    if (demand.magnified) calc.note("The moments come with the second order of the whole story in them, so that they are not magnified here.");
     calc.note("At the column base:");
-    const base = atOneEnd(inputs, demand.base, M_c, calc);
+    const base = atOneEnd(inputs, demand.base, demand.magnified, M_c, calc);
     if (typeof base !== "number") return base;
     calc.note("At the column top:");
-    const top = atOneEnd(inputs, demand.top, M_c, calc);
+    const top = atOneEnd(inputs, demand.top, demand.magnified, M_c, calc);
     if (typeof top !== "number") return top;
     return weigh(base >= top ? base : top, 1, "ratio");
   },

@@ -11,7 +11,7 @@ export const columnLines = linesOf("column", hasColumn, [
     left: "Columns other than square HSS.",
   },
   { id: "column.shear", line: "Shear and torsion of the column.", by: [] },
-  { id: "column.sway", line: "Sway of the column at strength and under a service wind.", by: [], left: "Sway of the columns under a service wind, and the rotation of the pier below them." },
+  { id: "column.sway", line: "Sway of the column at strength and under a service wind.", by: ["column.drift", "column.drift-strength"], left: "What the turning of the bracket, pier or footing below a column adds to its sway, and the bending of roof beams that cantilever." },
   { id: "column.weld", line: "Weld of the column to its base plate.", by: [] },
   { id: "column.holes", line: "Weep and vent holes of closed sections.", by: [] },
   {

@@ -1,0 +1,111 @@
+/**
+ * The column tops move sideways in a wind that comes every few years. Nothing falls down: glass cracks, a fixed ceiling tears at its edges,
+ * doors bind, and whoever stands below sees the roof move and does not come back.
+ *
+ * Movement of the column top under dead load and the service wind against a part of the column's height. No code limits it; the limits are common
+ * practice by what hangs at the roof. At strength the same is judged only where a limit is stated.
+ */
+import { formula } from "../../formula/declare.js";
+import type { Calc } from "../../formula/types.js";
+import type { Demand } from "../../actions/demand.js";
+import type { Roof, Sourced, Support } from "../../project/model.js";
+import { check, unchecked, weigh, type Gather, type Outcome } from "../contract.js";
+
+export const topSway = formula({
+  id: "column.drift-sway",
+  text: "u = sqrt(u_x^2 + u_y^2)",
+  source: "geometry",
+  symbols: {
+    u: { kind: "length", meaning: "sway of the column top" },
+    u_x: { kind: "length", meaning: "movement to the east" },
+    u_y: { kind: "length", meaning: "movement to the north" },
+  },
+});
+
+export const swayLimit = formula({
+  id: "column.drift-limit",
+  text: "u_max = H / n",
+  source: "common practice, no source: H/100 of a bare roof, H/200 with a ceiling, H/400 with glass or stone",
+  symbols: {
+    u_max: { kind: "length", meaning: "limit of the sway" },
+    H: { kind: "distance", meaning: "column height", field: "columns.*.height" },
+    n: { kind: "number", meaning: "height over sway at the limit", field: "roof.sway limit", range: [50, 600] },
+  },
+});
+
+/** Height over sway by what could break; common practice, no source. */
+const byFinish = { bare: 100, ceiling: 200, "glass or stone": 400 } as const;
+
+type Limit = NonNullable<Roof["sway limit"]>["value"];
+
+/** The number below the line of `H/100`. */
+const numberOf = (limit: Limit): number => Number(limit.slice("H/".length));
+
+interface DriftInputs {
+  readonly H: number;
+  readonly n: number;
+}
+
+const isUnderRoof = ({ column, roof }: Support): boolean => column !== undefined && roof !== undefined && column.fields.reactions === undefined && column.fields.combined === undefined;
+
+function serviceInputs({ column, roof, site }: Support, gather: Gather): DriftInputs {
+  const stated = gather.may(roof?.fields["sway limit"]);
+  const finish = stated === undefined ? gather.needs(roof?.fields.finish, "finish at the roof (bare, ceiling, glass or stone)") : undefined;
+  if (gather.may(site["service wind speed"]) === undefined) {
+    gather.may(site["service wind"]);
+    gather.needs(site["risk category"], "risk category of the site, or a stated service wind speed");
+  }
+  return {
+    H: gather.need(column?.fields.height, "column height"),
+    n: stated !== undefined ? numberOf(stated) : finish === undefined ? Number.NaN : byFinish[finish],
+  };
+}
+
+function evaluate({ H, n }: DriftInputs, { sway }: Demand, calc: Calc): Outcome {
+  if (!sway) return unchecked("the movement of the column top is not known where reactions are given by hand");
+  return weigh(calc(topSway, { u_x: sway.x, u_y: sway.y }), calc(swayLimit, { H, n }), "length");
+}
+
+const range =
+  "Columns on rigid bases: the turning of a bracket, a pier or a footing adds to it. The roof is rigid in itself; the bending of cantilevered roof beams is not in it.";
+
+const limitOf = (field: Sourced<unknown> | undefined, support: Support) => field ?? support.column?.fields.section ?? support.column;
+
+export const columnDrift = check({
+  id: "column.drift",
+  title: "Sway at the column top",
+  link: "column",
+  level: "service",
+  clause: "no code limit; ASCE 7-22 Appendix C (from memory)",
+  fails: "The column top moves farther than what hangs at the roof can follow.",
+  seen: "Cracked glass or ceiling edges after an ordinary storm; a roof that is seen to move.",
+  range: `${range} The service wind is that of the return period named, reckoned from the basic wind speed unless its speed is stated.`,
+  formulas: [topSway, swayLimit],
+  applies: isUnderRoof,
+  inputs: serviceInputs,
+  fixedBy: (support) => limitOf(support.roof?.fields["sway limit"], support),
+  evaluate,
+  advise: ({ H }, outcome, say) =>
+    `Sway ${say.show(outcome.demand, "length")} over ${say.show(H, "distance")}; ${say.show(outcome.capacity, "length")} is the limit. Take a wider section, fix the column tops, or brace a bay in that direction.`,
+});
+
+export const columnDriftAtStrength = check({
+  id: "column.drift-strength",
+  title: "Sway at the column top at strength",
+  link: "column",
+  level: "strength",
+  clause: "limit of the notebook; no code limit",
+  fails: "The column top moves farther in the design storm than is wanted.",
+  seen: "A roof that strikes what stands beside it.",
+  range: `${range} Second order is in it where the story's magnifier is more than a trifle.`,
+  formulas: [topSway, swayLimit],
+  applies: (support) => isUnderRoof(support) && support.roof?.fields["sway limit at strength"] !== undefined,
+  inputs: ({ column, roof }, gather): DriftInputs => {
+    const limit = gather.needs(roof?.fields["sway limit at strength"], "sway limit at strength");
+    return { H: gather.need(column?.fields.height, "column height"), n: limit === undefined ? Number.NaN : numberOf(limit) };
+  },
+  fixedBy: (support) => limitOf(support.roof?.fields["sway limit at strength"], support),
+  evaluate,
+  advise: ({ H }, outcome, say) =>
+    `Sway ${say.show(outcome.demand, "length")} over ${say.show(H, "distance")} at strength; ${say.show(outcome.capacity, "length")} is the limit stated. Take a wider section, fix the column tops, or brace a bay in that direction.`,
+});
