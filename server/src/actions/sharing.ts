@@ -3,8 +3,8 @@
  * width where the roof is not rigid in its plane.
  */
 import type { Calc } from "../formula/types.js";
-import type { Forces } from "../mechanics/forces.js";
 import { largestDifference } from "../mechanics/largest-difference.js";
+import { withoutRounding } from "../mechanics/noise.js";
 import { rigidRoof, type RoofColumn, type RoofLoad, type RoofMechanism } from "../mechanics/rigid-roof.js";
 import { framedRoof, roofFrame, storyStiffness, topMovement, type RoofBrace, type RoofFrame } from "../mechanics/roof-frame.js";
 import { sharedByTributary, tributaryRoof, type TributaryRoof } from "../mechanics/tributary-roof.js";
@@ -30,8 +30,6 @@ export interface Sharing {
 
 export type RigidInPlane = "yes" | "no" | "envelope";
 
-const plainForces = ({ P, Vx, Vy, Mx, My }: Forces): Forces => ({ P, Vx, Vy, Mx, My });
-
 /** How far the frame and the hand route may lie apart, as a part of the largest force or moment; a test holds them to it. */
 export const routesAgreeWithin = 0.001;
 
@@ -40,7 +38,9 @@ export const besideTitle = "hand route beside the frame";
 function carryByFrame(frame: RoofFrame, loads: readonly RoofLoad[], calc: Calc): readonly Reaction[] | NoActions {
   const shared = calc.routine(framedRoof, { frame, loads });
   if ("mechanism" in shared) return { unknown: shared.mechanism };
-  return shared.columns.map(({ top, base }, i) => ({ top: plainForces(top), base: plainForces(base), sway: topMovement(shared, frame.columns[i]) }));
+  const tops = withoutRounding(shared.columns.map(({ top }) => top));
+  const bases = withoutRounding(shared.columns.map(({ base }) => base));
+  return frame.columns.map((column, i) => ({ top: tops[i], base: bases[i], sway: topMovement(shared, column) }));
 }
 
 function frameStories(frame: RoofFrame): Sharing["stories"] {

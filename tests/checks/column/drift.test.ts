@@ -1,0 +1,103 @@
+import { describe, expect, it } from "vitest";
+import type { Demand } from "../../../server/src/actions/demand.js";
+import { effectiveLengthFactor } from "../../../server/src/checks/column/effective-length.js";
+import { columnDrift, columnDriftAtStrength } from "../../../server/src/checks/column/drift.js";
+import { columnInteraction, magnifier, readColumn } from "../../../server/src/checks/column/interaction.js";
+import { findSection, type ColumnSection } from "../../../server/src/catalog/sections.js";
+import { plainCalc, recordingCalc } from "../../../server/src/formula/calc.js";
+import type { Named, Roof, Support } from "../../../server/src/project/model.js";
+import { foot, gatherer, inch, kip, kipFoot, say, strength, supportOf, weighed } from "../given.js";
+
+const roofed = (column: Record<string, unknown>, roof: Record<string, unknown>, site: Record<string, unknown> = { "risk category": "II", "service wind": "10 years" }): Support => ({
+  ...supportOf({ column, site }),
+  roof: supportOf({ column: roof }).column as unknown as Named<Roof>,
+});
+
+const swayed = (x: number, y: number): Demand<"service"> => ({ ...strength({}), level: "service", sway: { x, y } }) as unknown as Demand<"service">;
+
+const inputsOf = (column: Record<string, unknown>, roof: Record<string, unknown>, site?: Record<string, unknown>) => {
+  const gather = gatherer();
+  return { inputs: columnDrift.inputs(roofed(column, roof, site), gather, 0), gather };
+};
+
+describe("sway at the column top", () => {
+  // Limits by finish: common practice, no source. Twelve feet of column.
+  it.each([
+    ["bare", undefined, 1.44],
+    ["ceiling", undefined, 0.72],
+    ["glass or stone", undefined, 0.36],
+    ["glass or stone", "H/60", 2.4],
+    ["bare", "H/400", 0.36],
+  ])("with a %s finish and a limit of %s stated, 12 ft of column may sway %s in", (finish, limit, expected) => {
+    const { inputs } = inputsOf({ height: 12 * foot }, { finish, "sway limit": limit });
+    const { capacity } = weighed(columnDrift.evaluate(inputs, swayed(0, 0), plainCalc));
+    expect(capacity / inch).toBeCloseTo(expected, 9);
+  });
+
+  it("both directions count together: 1.5 in east and 2 in south are 2.5 in", () => {
+    const { inputs } = inputsOf({ height: 12 * foot }, { finish: "bare" });
+    const outcome = weighed(columnDrift.evaluate(inputs, swayed(1.5 * inch, -2 * inch), plainCalc));
+    expect(outcome.demand / inch).toBeCloseTo(2.5, 9);
+    expect(columnDrift.advise?.(inputs, outcome, say)).toBe("Sway 2.5 in over 12 ft; 1.44 in is the limit. Take a wider section, fix the column tops, or brace a bay in that direction.");
+  });
+
+  it("asks for the risk category unless the service wind speed is stated", () => {
+    expect(inputsOf({ height: 3 }, { finish: "bare" }, { "service wind": "10 years" }).gather.missing).toEqual(["risk category of the site, or a stated service wind speed"]);
+    expect(inputsOf({ height: 3 }, { finish: "bare" }, { "service wind speed": 34 }).gather.missing).toEqual([]);
+  });
+
+  it("is not made where reactions are given by hand, nor at strength without a limit", () => {
+    expect(columnDrift.applies(roofed({ height: 3, reactions: new Map() }, { finish: "bare" }))).toBe(false);
+    expect(columnDrift.applies(supportOf({ column: { height: 3 } }))).toBe(false);
+    expect(columnDrift.applies(roofed({ height: 3 }, { finish: "bare" }))).toBe(true);
+    expect(columnDriftAtStrength.applies(roofed({ height: 3 }, { finish: "bare" }))).toBe(false);
+    expect(columnDriftAtStrength.applies(roofed({ height: 3 }, { "sway limit at strength": "H/50" }))).toBe(true);
+  });
+
+  it("at strength takes the limit stated for it", () => {
+    const inputs = columnDriftAtStrength.inputs(roofed({ height: 10 * foot }, { "sway limit at strength": "H/60", finish: "bare" }), gatherer(), 0);
+    const outcome = weighed(columnDriftAtStrength.evaluate(inputs, swayed(3 * inch, 0) as never, plainCalc));
+    expect([outcome.demand / inch, outcome.capacity / inch]).toEqual([expect.closeTo(3, 9), expect.closeTo(2, 9)]);
+  });
+
+  it("cannot be told of a demand without movements", () => {
+    const { inputs } = inputsOf({ height: 3 }, { finish: "bare" });
+    expect(columnDrift.evaluate(inputs, strength({}) as never, plainCalc)).toMatchObject({ type: "unchecked" });
+  });
+});
+
+describe("effective length by what holds the column", () => {
+  // AISC 360-22 Commentary Table C-A-7.1, recommended design values.
+  it.each([
+    ["fixed base", "fixed base", "pinned", 2.1],
+    ["fixed base", "fixed base", "fixed", 1.2],
+    ["fixed base and top", "fixed base and top", "pinned", 1.2],
+    ["fixed base and top", "fixed base", "pinned", 2.1],
+    ["braced bay", "braced bay", "pinned", 1],
+    ["braced bay", "bracket", "pinned", 2.1],
+    ["pinned base", "pinned base", "pinned", 1],
+    ["pinned base", "braced bay", "fixed", 2],
+  ])("along x %s, along y %s, top %s: K = %s", (x, y, top, K) => {
+    const { column } = supportOf({ column: { "sway along x": x, "sway along y": y, "top of column": top } });
+    expect(effectiveLengthFactor(column?.fields, gatherer())).toBe(K);
+  });
+});
+
+describe("second order and the column's own magnifier", () => {
+  const section = findSection("HSS4x4x1/4") as ColumnSection;
+  const inputs = readColumn(supportOf({ column: { section, grade: "A500 Gr C", "top of column": "pinned", height: 12 * foot } }), gatherer());
+  const demand = strength({ P: 12 * kip, My: 3 * kipFoot });
+  const magnifiers = (of: typeof demand): number => {
+    const { calc, steps } = recordingCalc();
+    columnInteraction.evaluate(inputs, of, calc);
+    return steps.filter((step) => step.type === "formula" && step.formula.id === magnifier.id).length;
+  };
+
+  it("moments are magnified once: by the story where it was looked at, otherwise by the column", () => {
+    expect(magnifiers(demand)).toBe(2);
+    expect(magnifiers({ ...demand, magnified: { x: 1.2, y: 1.1 } })).toBe(0);
+    const own = weighed(columnInteraction.evaluate(inputs, demand, plainCalc)).demand;
+    const story = weighed(columnInteraction.evaluate(inputs, { ...demand, magnified: { x: 1, y: 1 } }, plainCalc)).demand;
+    expect(own).toBeGreaterThan(story * 1.05);
+  });
+});
