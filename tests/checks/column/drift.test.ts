@@ -86,7 +86,7 @@ describe("effective length by what holds the column", () => {
 describe("second order and the column's own magnifier", () => {
   const section = findSection("HSS4x4x1/4") as ColumnSection;
   const inputs = readColumn(supportOf({ column: { section, grade: "A500 Gr C", "top of column": "pinned", height: 12 * foot } }), gatherer());
-  const demand = strength({ P: 12 * kip, My: 3 * kipFoot });
+  const demand = strength({ P: 12 * kip, My: 3 * kipFoot }, { P: 12 * kip });
   const magnifiers = (of: typeof demand): number => {
     const { calc, steps } = recordingCalc();
     columnInteraction.evaluate(inputs, of, calc);
