@@ -29,6 +29,8 @@ export interface DerivationReply {
   /** Every support, for the list to choose from. */
   readonly subjects: readonly { readonly path: string; readonly name: string; readonly state: string; readonly ratio?: number }[];
   readonly cautions: readonly string[];
+  /** Which way forces and moments are positive, drawn as SVG. */
+  readonly signConvention: string;
 }
 
 /** Client to server: the summary documents of a notebook. */
@@ -39,6 +41,8 @@ export interface SummaryParams {
 export interface SummaryReply {
   readonly html: string;
   readonly markdown: string;
+  /** Forces at every column, as comma-separated values. */
+  readonly csv: string;
   /** File name without extension, beside the notebook. */
   readonly stem: string;
 }

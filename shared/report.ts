@@ -98,6 +98,38 @@ export interface ForcesReport {
   readonly My: Amount;
 }
 
+/** Forces of the case or combination in which one component is the largest or the smallest. */
+export interface GoverningForces {
+  readonly level: string;
+  readonly section: string;
+  readonly component: string;
+  readonly extreme: "largest" | "smallest";
+  readonly column: number;
+  readonly combination: string;
+  readonly forces: ForcesReport;
+}
+
+/** One load case on the roof, with where each of its pressures comes from. */
+export interface LoadCaseReport {
+  readonly id: string;
+  readonly title: string;
+  readonly type: string;
+  readonly source: string;
+  /** In words, why it is information only. */
+  readonly outside?: string;
+  readonly parts: readonly {
+    readonly where: string;
+    readonly coefficient?: { readonly symbol: string; readonly value: number };
+    /** Positive down. */
+    readonly pressure?: Amount;
+    readonly pushX?: Amount;
+    readonly pushY?: Amount;
+    readonly read: string;
+  }[];
+  /** On the whole roof, about its middle at mean height; P is positive down. */
+  readonly total: ForcesReport;
+}
+
 export interface SupportReport {
   readonly path: string;
   readonly name: string;
@@ -108,6 +140,8 @@ export interface SupportReport {
   readonly worst: { readonly state: State; readonly ratio?: number; readonly check?: string };
   /** Reactions at each column base, by load case; uplift is a negative P. */
   readonly reactions: readonly { readonly column: number; readonly caseId: string; readonly case: string; readonly type: string; readonly base: ForcesReport }[];
+  /** At strength at the base, and at allowable level at the underside of the foundation. */
+  readonly governing: readonly GoverningForces[];
   readonly noActions?: string;
   readonly findings: readonly FindingReport[];
   readonly notCovered: readonly { readonly id: string; readonly text: string }[];
@@ -125,6 +159,8 @@ export interface StructureReport {
   readonly remarks: readonly { readonly message: string; readonly place: Place }[];
   /** Values that were built otherwise than drawn; the checks run on what was built. */
   readonly asBuilt: readonly { readonly path: string; readonly drawn: string; readonly built: string; readonly noted?: string; readonly place: Place }[];
+  /** The loads of the roof, where it is described and they are known. */
+  readonly loads?: { readonly velocityPressure: Amount; readonly velocityPressureSource: string; readonly cases: readonly LoadCaseReport[] };
   readonly openItems: readonly string[];
   readonly loadDerivations?: readonly { readonly title: string; readonly source: string; readonly steps: readonly StepReport[] }[];
   readonly counts: Readonly<Record<State, number>>;

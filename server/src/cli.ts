@@ -5,9 +5,11 @@ import { parseArgs } from "node:util";
 import { allChecks, allRules, findDeclared } from "./checks/registry.js";
 import { checkText } from "./engine/check-text.js";
 import { explainField, explainText } from "./engine/explain.js";
+import { forcesOf } from "./engine/forces.js";
 import { buildReport } from "./engine/report.js";
 import { exitCode, reportText } from "./engine/report-text.js";
 import type { Report } from "../../shared/report.js";
+import { forcesCsv, forcesJson, forcesMarkdown } from "./summary/forces-table.js";
 import { summaryHtml } from "./summary/html.js";
 import { summaryMarkdown } from "./summary/markdown.js";
 import { summaryStem } from "./summary/stem.js";
@@ -19,6 +21,9 @@ const usage = `rootfast: live checks of foundations and anchorage for open-sided
       2: a file cannot be read. --strict counts near and not covered too. --steps adds every step (JSON).
   rootfast summary FILE [--format html|markdown] [--out FILE]
       Writes the summary beside the notebook, as HTML and Markdown; --format picks one, --out names it, - prints it.
+  rootfast forces FILE [--format csv|markdown|json]
+      Prints the forces at every column, case by case and combination by combination: at its top, its base and the underside
+      of its foundation. Exit 1: some column has none, or the notebook has errors.
   rootfast explain [ID | FIELD]
       Says what a check is: what fails, how it is seen, clause, formulas, symbols; or what a field of the notebook is,
       as in "site.wind speed" or "foundations.*.depth". Without either lists the checks.
@@ -102,6 +107,25 @@ function summary(args: string[]): number {
   return exitCode(report, false);
 }
 
+const forceFormats = { csv: forcesCsv, markdown: forcesMarkdown, json: forcesJson } as const;
+
+function forces(args: string[]): number {
+  const { values, positionals } = parseArgs({ args, allowPositionals: true, options: { format: { type: "string", default: "csv" } } });
+  if (positionals.length !== 1) return misuse("forces needs one file.");
+  const { format } = values;
+  if (format !== "csv" && format !== "markdown" && format !== "json") return misuse(`--format is csv, markdown or json, not ${format}.`);
+  const [file] = positionals;
+  const text = read(file);
+  if (text === undefined) return 2;
+  const checked = checkText(text);
+  const structures = forcesOf(checked);
+  say(forceFormats[format](structures));
+  for (const { without } of structures) for (const { support, because } of without) complain(`${support} has no loads: ${because}.`);
+  const errors = checked.problems.filter(({ severity }) => severity === "error").length;
+  if (errors > 0) complain(`the notebook has ${errors} error${errors === 1 ? "" : "s"}; rootfast check ${file} lists them.`);
+  return errors > 0 || structures.length === 0 || structures.some(({ without, rows }) => without.length > 0 || rows.length === 0) ? 1 : 0;
+}
+
 function explain(args: string[]): number {
   const { positionals } = parseArgs({ args, allowPositionals: true });
   if (positionals.length === 0) {
@@ -130,6 +154,7 @@ function main(argv: string[]): number {
   try {
     if (command === "check") return check(rest);
     if (command === "summary") return summary(rest);
+    if (command === "forces") return forces(rest);
     if (command === "explain") return explain(rest);
   } catch (error) {
     // parseArgs throws on an option it does not know.
@@ -142,4 +167,8 @@ function main(argv: string[]): number {
   return misuse(`"${command}" is not a command.`);
 }
 
+// Whoever reads the output may stop reading before its end.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+});
 process.exitCode = main(process.argv.slice(2));

@@ -149,6 +149,45 @@ describe("rootfast check prints", () => {
   });
 });
 
+describe("rootfast forces", () => {
+  it.each([
+    ["csv", /^structure,support,column,x \(ft\)/u],
+    ["markdown", /^# .*\n\n## /u],
+    ["json", /^\{\n {2}"units"/u],
+  ])("prints %s", (format, begins) => {
+    const { code, out, err } = run("forces", join(samples, "landing-shelter.rootfast"), "--format", format);
+    expect(code).toBe(0);
+    expect(out).toMatch(begins);
+    expect(err).toBe("");
+  });
+
+  it("prints CSV unless told otherwise", () => {
+    expect(run("forces", join(samples, "bus-stop-reactions.rootfast")).out).toMatch(/^structure,support/u);
+  });
+
+  it("ends with 1 where a support has no loads, and says why", () => {
+    const { code, err } = run("forces", file("n.rootfast", "rootfast: 1\ncolumns:\n  lost:\n    at: 0 ft, 0 ft\n"));
+    expect(code).toBe(1);
+    expect(err).toMatch(/^rootfast: lost has no loads: no loads reach it/u);
+  });
+
+  it("ends with 1 where the notebook has errors", () => {
+    const { code, err } = run("forces", file("n.rootfast", `${notebook}sit:\n  exposure: C\n`));
+    expect(code).toBe(1);
+    expect(err).toMatch(/the notebook has 1 error; rootfast check .* lists them/u);
+  });
+
+  it.each([
+    ["no file", [], /forces needs one file/u],
+    ["an unknown format", ["x.rootfast", "--format", "pdf"], /--format is csv, markdown or json, not pdf/u],
+    ["a file that is not there", ["nowhere.rootfast"], /cannot be read/u],
+  ])("ends with 2 for %s", (_, args, words) => {
+    const { code, err } = run("forces", ...args);
+    expect(code).toBe(2);
+    expect(err).toMatch(words);
+  });
+});
+
 describe("rootfast summary", () => {
   it("writes HTML and Markdown beside the notebook, whole, and leaves nothing else behind", () => {
     const path = file("Path signs.rootfast", notebook);

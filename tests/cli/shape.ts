@@ -81,6 +81,8 @@ const finding: Test = (value, at) => {
 };
 
 const forces = fields({ P: amount, Vx: amount, Vy: amount, Mx: amount, My: amount });
+const part = fields({ where: words, coefficient: optional(fields({ symbol: words, value: number })), pressure: optional(amount), pushX: optional(amount), pushY: optional(amount), read: words });
+const loadCase = fields({ id: words, title: words, type: words, source: words, outside: optional(words), parts: list(part), total: forces });
 const support = fields({
   path: words,
   name: words,
@@ -89,6 +91,7 @@ const support = fields({
   place,
   worst: fields({ state, ratio: optional(number), check: optional(words) }),
   reactions: list(fields({ column: count, caseId: words, case: words, type: words, base: forces })),
+  governing: list(fields({ level: words, section: words, component: words, extreme: oneOf("largest", "smallest"), column: count, combination: words, forces })),
   noActions: optional(words),
   findings: list(finding),
   notCovered: list(fields({ id: words, text: words })),
@@ -101,6 +104,7 @@ const structure = fields({
   criteria: list(fields({ label: words, shown: words, assumed: optional(words) })),
   supports: list(support),
   assumptions: list(fields({ field: words, path: words, text: words, source: words, place })),
+  loads: optional(fields({ velocityPressure: amount, velocityPressureSource: words, cases: list(loadCase) })),
   openItems: list(text),
   remarks: list(fields({ message: words, place })),
   asBuilt: list(fields({ path: words, drawn: words, built: words, noted: optional(words), place })),

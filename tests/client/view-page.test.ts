@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { changes } from "../../client/src/view/changes.js";
 import { cleanedFormula, type MarkupNode, type MathNode } from "../../client/src/view/mathml.js";
+import { cleanedDrawing } from "../../client/src/view/svg.js";
 import { lettered } from "../../client/src/view/symbol-text.js";
 import { markOf, statesByWeight } from "../../client/src/states.js";
 import type { DerivationReply } from "../../shared/protocol.js";
@@ -48,6 +49,25 @@ describe("MathML of the server", () => {
 
   it("is refused where it holds a comment or an instruction", () => {
     expect(cleanedFormula(element("math", [{ nodeType: 8, nodeValue: "x", childNodes: [] }]))).toBeUndefined();
+  });
+});
+
+describe("drawings of the server", () => {
+  it("are taken over where they are lines and words", () => {
+    const drawn = element("svg", [element("line", [], { x1: "0", onclick: "x()" }), element("text", ["P"], { "font-size": "11", style: "x" })], { viewBox: "0 0 1 1", xmlns: "x" });
+    expect(cleanedDrawing(drawn)).toEqual({
+      name: "svg",
+      attributes: [["viewBox", "0 0 1 1"]],
+      children: [
+        { name: "line", attributes: [["x1", "0"]], children: [] },
+        { name: "text", attributes: [["font-size", "11"]], children: ["P"] },
+      ],
+    });
+  });
+
+  it.each(["script", "style", "image", "use", "a", "foreignObject", "animate", "set", "math"])("are refused as a whole where they hold %s", (name) => {
+    expect(cleanedDrawing(element("svg", [element("g", [element(name)])]))).toBeUndefined();
+    expect(cleanedDrawing(element(name, [element("line")]))).toBeUndefined();
   });
 });
 

@@ -1,4 +1,4 @@
-/** Writes the summary of a notebook beside it, as HTML and as Markdown. */
+/** Writes the summary of a notebook beside it, as HTML and as Markdown, and the forces at its columns as CSV. */
 import * as vscode from "vscode";
 import { commands, languageId } from "../../../shared/protocol.js";
 import type { Server } from "../client.js";
@@ -41,15 +41,16 @@ const exportSummary = async (server: Server, uri: unknown): Promise<void> => {
     void vscode.window.showInformationMessage("Open a Rootfast notebook first; its summary is written beside it.");
     return;
   }
-  const { html, markdown, stem } = await server.summary(document.uri);
+  const { html, markdown, csv, stem } = await server.summary(document.uri);
   const target = await targetFor(document, stem);
   if (!target) return;
   const file = (extension: string) => vscode.Uri.joinPath(target.folder, `${target.stem}.${extension}`);
   await replaceFile(file("html"), html);
   await replaceFile(file("md"), markdown);
+  await replaceFile(file("csv"), csv);
   await vscode.window.showTextDocument(file("md"), { viewColumn: vscode.ViewColumn.Beside, preview: false });
   // Not awaited: the command is done, and the message may stay as long as it likes.
-  void vscode.window.showInformationMessage(`The summary is in ${target.stem}.md and ${target.stem}.html.`, "Open HTML").then((answer) => {
+  void vscode.window.showInformationMessage(`The summary is in ${target.stem}.md and ${target.stem}.html, the forces at the columns in ${target.stem}.csv.`, "Open HTML").then((answer) => {
     if (answer === "Open HTML") void openHtml(file("html"));
   });
 };

@@ -86,7 +86,7 @@ const askForLoads = (): void => {
 
 window.addEventListener("message", ({ data }: MessageEvent<ToPage>) => {
   if (data.type === "notice") {
-    render(input ? { ...input, notice: data.text } : { file: "", notice: data.text, reply: { version: 0, stale: false, subjects: [], cautions: [] } });
+    render(input ? { ...input, notice: data.text } : { file: "", notice: data.text, reply: { version: 0, stale: false, subjects: [], cautions: [], signConvention: "" } });
     return;
   }
   const moved = place?.subject !== undefined && place.subject !== data.subject;

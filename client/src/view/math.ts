@@ -1,15 +1,9 @@
 /** Shows a formula: its MathML where it is sound, its line of plain text otherwise. */
 import { h } from "./dom.js";
+import { built } from "./build-markup.js";
 import { cleanedFormula, type MathNode } from "./mathml.js";
 
 const namespace = "http://www.w3.org/1998/Math/MathML";
-
-const built = (node: MathNode): Element => {
-  const element = document.createElementNS(namespace, node.name);
-  for (const [name, value] of node.attributes) element.setAttribute(name, value);
-  for (const child of node.children) element.append(typeof child === "string" ? child : built(child));
-  return element;
-};
 
 /** Most formulas of a sheet are the same after an edit as before it. */
 const known = new Map<string, MathNode | undefined>();
@@ -25,5 +19,5 @@ const read = (mathml: string): MathNode | undefined => {
 
 export const math = (mathml: string | undefined, plain: string): Element => {
   const clean = mathml === undefined ? undefined : read(mathml);
-  return clean ? built(clean) : h("span", { class: "plain" }, plain);
+  return clean ? built(clean, namespace) : h("span", { class: "plain" }, plain);
 };

@@ -129,7 +129,7 @@ export const sheet = (input: SheetInput, drawn: Drawn): HTMLElement => {
       heading(input),
       chooser(input),
       missing(input),
-      support && [checks(support, drawn), loads(support), notCovered(support.notCovered)],
+      support && [checks(support, drawn), loads(support, input.reply.signConvention), notCovered(support.notCovered)],
       structure && [loadDerivations(structure, drawn.isOpen), assumptions(structure), openItems(structure), criteria(structure)],
       cautions(warned),
     ),

@@ -10,6 +10,7 @@ import { actionsByHand, isByHand } from "./by-hand.js";
 import type { ColumnActions, LoadDerivation, NoActions } from "./demand.js";
 import { roofInputs, roofSupports, type LoadedStructure, type RoofInputs } from "./roof-inputs.js";
 import { isLeftOut, seismicRemarks } from "./seismic/inputs.js";
+import type { LoadPage } from "./load-page.js";
 import { roofSystem, type CaseResultant, type OutsideRange, type RoofSystem } from "./roof-system.js";
 
 export type { CaseResultant, LoadedStructure };
@@ -29,6 +30,8 @@ export interface StructureActions {
   /** How the roof's loads were found; made when asked for. */
   readonly derivations: () => readonly LoadDerivation[];
   readonly information: readonly LoadInformation[];
+  /** The loads case by case, each with where it comes from; made when asked for. */
+  readonly loadPage: () => LoadPage | undefined;
   /** What each case puts on the whole roof; empty where the roof's loads are not known. */
   readonly resultants: readonly CaseResultant[];
   /** For the next call. */
@@ -86,6 +89,7 @@ export function actionsOf(structure: LoadedStructure, earlier?: StructureActions
   return {
     of: ({ path }) => known.get(path) ?? noSupport,
     derivations: () => system?.derivations() ?? [],
+    loadPage: () => system?.loadPage(),
     information: structure.roof && system && under.inputs ? informationOn(structure, under.inputs, system) : [],
     resultants: system?.resultants ?? [],
     kept: { roof: under.key !== undefined && system ? { key: under.key, system } : undefined, byHand, bySupport },

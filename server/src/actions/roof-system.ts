@@ -8,6 +8,7 @@ import { casesWithAdded } from "./added.js";
 import { deadCases } from "./dead.js";
 import type { ColumnActions, LoadCase, LoadDerivation, NoActions } from "./demand.js";
 import { gravityCases } from "./gravity/cases.js";
+import { pageOf, type LoadPage } from "./load-page.js";
 import type { RoofCase } from "./roof-case.js";
 import type { RoofInputs } from "./roof-inputs.js";
 import { seismicCases, verticalPartOf } from "./seismic/cases.js";
@@ -36,6 +37,7 @@ export interface RoofSystem {
   readonly resultants: readonly CaseResultant[];
   readonly outside: readonly OutsideRange[];
   readonly derivations: () => readonly LoadDerivation[];
+  readonly loadPage: () => LoadPage;
 }
 
 interface Cases {
@@ -108,6 +110,11 @@ export function roofSystem(inputs: RoofInputs): RoofSystem {
     resultants,
     outside,
     derivations: () => (derived ??= derive(inputs, cases, ways)),
+    loadPage: () => ({
+      q_h: velocityPressureAt(inputs.plane.meanHeight, inputs.site, plainCalc),
+      q_hClause: velocityPressureClause(inputs.site.standard),
+      cases: cases.map((one, i) => pageOf(one, resultants[i])),
+    }),
   };
 }
 

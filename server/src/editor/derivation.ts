@@ -1,5 +1,6 @@
 /** What the derivation view shows of one support. */
 import type { DerivationReply } from "../../../shared/protocol.js";
+import { signConvention } from "../drawing/sign-convention.js";
 import { cautions } from "../engine/cautions.js";
 import { structureReport, supportReport } from "../engine/report.js";
 import { resultsOf, worstOf } from "../engine/worst.js";
@@ -21,7 +22,7 @@ export function derivationFor(session: Session | undefined, subject: string | un
     const support = document.structure.supports.find((item) => item.path === subject) ?? (subject === undefined ? document.structure.supports[0] : undefined);
     if (!support) continue;
     const { supports: _, ...structure } = structureReport(document, lines, { ...options, supports: false });
-    return { version, stale, structure, support: supportReport(document, support, lines, options), subjects, cautions };
+    return { version, stale, structure, support: supportReport(document, support, lines, options), subjects, cautions, signConvention: signConvention() };
   }
-  return { version, stale, subjects, cautions };
+  return { version, stale, subjects, cautions, signConvention: signConvention() };
 }

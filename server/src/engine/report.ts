@@ -1,15 +1,12 @@
 /** Builds the report: the same data for the command line, the view and the summary. */
 import {
   reportVersion,
-  type Amount,
   type FindingReport,
-  type ForcesReport,
   type Report,
   type State,
   type StructureReport,
   type SupportReport,
 } from "../../../shared/report.js";
-import type { Forces } from "../actions/demand.js";
 import { isRule, stateOrder, type AnyResult, type CheckResult, type RuleResult } from "../findings/result.js";
 import { messageOf } from "../findings/message.js";
 import type { Shape } from "../notebook/fields.js";
@@ -19,11 +16,13 @@ import { fieldAt } from "../notebook/field-at.js";
 import { differencesOf, type Difference } from "../project/as-built.js";
 import type { Assumption, Sourced, Support } from "../project/model.js";
 import { format } from "../units/format.js";
-import { kinds, type KindName, type UnitSystem } from "../units/kinds.js";
+import type { KindName, UnitSystem } from "../units/kinds.js";
+import { amount } from "./amount.js";
 import { cautions } from "./cautions.js";
 import type { Checked, CheckedDocument } from "./check-text.js";
 import { notCoveredText } from "../checks/coverage.js";
 import { derive } from "./derive.js";
+import { forces, governingReport, loadsReport } from "./load-report.js";
 import { placeOf } from "./place.js";
 import { stepReports } from "./steps.js";
 import { countStates, resultsOf, worstFirst, worstOf } from "./worst.js";
@@ -39,8 +38,6 @@ export interface ReportOptions {
   /** False leaves the supports out, for a view that asks for one of them apart. */
   readonly supports?: boolean;
 }
-
-export const amount = (value: number, kind: KindName, system: UnitSystem): Amount => ({ value, unit: kinds[kind].si, shown: format(value, kind, system) });
 
 export function buildReport(checked: Checked, options: ReportOptions): Report {
   const lines = new LineIndex(checked.text);
@@ -81,6 +78,7 @@ export function structureReport(document: CheckedDocument, lines: LineIndex, opt
       place: placeOf(item.at.span, lines),
     })),
     asBuilt: asBuiltOf(document, lines),
+    loads: options.supports === false ? undefined : loadsReport(document),
     openItems: structure.confirm.map((item) => item.value),
     loadDerivations: options.steps
       ? document.actions.derivations().map((derivation) => ({ title: derivation.title, source: derivation.source, steps: wanted(derivation.title) ? stepReports(derivation.steps, system, options.mathml ?? false) : [] }))
@@ -153,14 +151,6 @@ function criteriaOf(document: CheckedDocument): StructureReport["criteria"] {
 const shownCriterion = (kind: KindName, value: unknown, system: UnitSystem): string =>
   typeof value === "number" ? format(value, kind, system) : typeof value === "boolean" ? (value ? "yes" : "no") : String(value);
 
-const forces = (from: Forces, system: UnitSystem): ForcesReport => ({
-  P: amount(from.P, "force", system),
-  Vx: amount(from.Vx, "force", system),
-  Vy: amount(from.Vy, "force", system),
-  Mx: amount(from.Mx, "moment", system),
-  My: amount(from.My, "moment", system),
-});
-
 /** In words: what stands on what. */
 export function describe(support: Support): string {
   const parts: string[] = [];
@@ -191,6 +181,7 @@ export function supportReport(document: CheckedDocument, support: Support, lines
         : reaching.flatMap((column, i) =>
             column.cases.map((row) => ({ column: i + 1, caseId: row.loadCase.id, case: row.loadCase.title, type: row.loadCase.type, base: forces(row.base, system) })),
           ),
+    governing: "unknown" in reaching ? [] : governingReport(support, reaching, system),
     noActions: "unknown" in reaching ? reaching.unknown : undefined,
     findings: worstFirst(results).map((result) => findingReport(document, result, lines, options)),
     notCovered: (document.notCovered.get(support) ?? []).map((line) => ({ id: line.id, text: notCoveredText(line) })),

@@ -59,6 +59,12 @@ export interface RoofLoad {
   readonly over?: PlanArea;
 }
 
+/** Pressure on plan, Pa down, of a load that is spread over an area; undefined for any other. */
+export function pressureOver({ Fz, over }: RoofLoad): number | undefined {
+  const area = over ? (over.x2 - over.x1) * (over.y2 - over.y1) : 0;
+  return area > 0 ? -Fz / area : undefined;
+}
+
 export interface PlanArea {
   readonly x1: number;
   readonly x2: number;

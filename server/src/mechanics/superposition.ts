@@ -41,6 +41,9 @@ export const superposition = routine<readonly FactoredForces[], Forces>({
   }),
 });
 
+/** Sideways forces of loads together, N. */
+export const pushOf = (loads: readonly RoofLoad[]): { readonly x: number; readonly y: number } => ({ x: loads.reduce((sum, { Fx }) => sum + Fx, 0), y: loads.reduce((sum, { Fy }) => sum + Fy, 0) });
+
 export interface ResultantArgs {
   readonly loads: readonly RoofLoad[];
   readonly about: Vector;

@@ -1,11 +1,25 @@
 /** The summary as blocks, built once and printed as HTML or Markdown. */
 import type { FindingReport, Report, StructureReport, SupportReport } from "../../../shared/report.js";
+import { signConvention, signConventionWords } from "../drawing/sign-convention.js";
+import { governing } from "./governing.js";
+import { loadPage } from "./load-page.js";
 
 export type Block =
   | { readonly type: "heading"; readonly level: 1 | 2 | 3; readonly text: string }
   | { readonly type: "paragraph"; readonly text: string; readonly strong?: boolean }
   | { readonly type: "list"; readonly items: readonly string[]; readonly ordered?: boolean }
-  | { readonly type: "table"; readonly caption: string; readonly head: readonly string[]; readonly rows: readonly (readonly string[])[]; readonly numeric: readonly number[]; readonly tight?: readonly number[] };
+  | { readonly type: "figure"; readonly svg: string; readonly caption: string }
+  | {
+      readonly type: "table";
+      readonly caption: string;
+      readonly head: readonly string[];
+      readonly rows: readonly (readonly string[])[];
+      /** Columns of numbers, and those that do not wrap. */
+      readonly numeric: readonly number[];
+      readonly tight?: readonly number[];
+      /** Rows that begin a group, which stays on one page. */
+      readonly groups?: readonly number[];
+    };
 
 const heading = (level: 1 | 2 | 3, text: string): Block => ({ type: "heading", level, text });
 const paragraph = (text: string, strong = false): Block => ({ type: "paragraph", text, strong });
@@ -23,7 +37,7 @@ export function verdict(structure: StructureReport): string {
   return `${parts.length > 0 ? parts.join(", ") : "Nothing was checked"}.${uncovered}`;
 }
 
-function loads(support: SupportReport): Block[] {
+function loads(support: SupportReport, system: StructureReport["units"]): Block[] {
   if (support.noActions) return [paragraph(`No loads: ${support.noActions}.`)];
   const several = support.columns > 1;
   return [
@@ -42,6 +56,7 @@ function loads(support: SupportReport): Block[] {
       ]),
       numeric: several ? [2, 3, 4, 5, 6] : [1, 2, 3, 4, 5],
     },
+    ...governing(support, system),
   ];
 }
 
@@ -121,14 +136,11 @@ function structureBlocks(structure: StructureReport, file: string): Block[] {
         }
       : paragraph("None: every value that was used is stated."),
   );
+  blocks.push(...loadPage(structure));
   blocks.push(heading(2, "Loads and checks by support"));
-  blocks.push(
-    paragraph(
-      "Sign convention: x east, y north. P is positive pressing down, so uplift is negative. Shears are the push of the structure on the base. Moments are right-handed about the named axis: a push to the east above the base gives a positive My, a push to the north a negative Mx.",
-    ),
-  );
+  blocks.push({ type: "figure", svg: signConvention(), caption: signConventionWords });
   for (const support of structure.supports) {
-    blocks.push(heading(3, `${support.name}: ${support.description}`), ...loads(support), ...checks(support));
+    blocks.push(heading(3, `${support.name}: ${support.description}`), ...loads(support, structure.units), ...checks(support));
   }
   blocks.push(heading(2, "Not covered"));
   blocks.push(paragraph("Known limit states and loads that were not looked at. Somebody has to."));

@@ -13,7 +13,10 @@ h2 { font-size: 12.5pt; margin-top: 18pt; border-bottom: .5pt solid; }
 h3 { font-size: 11pt; margin: 14pt 0 4pt; }
 h1, h2, h3 { break-after: avoid; }
 table { border-collapse: collapse; width: 100%; margin: 6pt 0 10pt; font-size: 9pt; }
-caption { text-align: left; font-style: italic; padding-bottom: 2pt; }
+caption { text-align: left; font-style: italic; padding-bottom: 2pt; break-after: avoid; }
+thead { break-after: avoid; }
+tbody:first-of-type tr:first-child { break-before: avoid; }
+tbody.g { break-inside: avoid; }
 th, td { border: .5pt solid; padding: 2pt 4pt; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
 th { border-bottom-width: 1.2pt; overflow-wrap: normal; }
 td.n, th.n { text-align: right; white-space: nowrap; overflow-wrap: normal; }
@@ -21,6 +24,9 @@ td.t, th.t { white-space: nowrap; overflow-wrap: normal; }
 tr { break-inside: avoid; }
 thead { display: table-header-group; }
 ul { padding-left: 1.3em; }
+figure { margin: 8pt 0; break-inside: avoid; }
+figure svg { max-width: 100%; height: auto; }
+figcaption { font-size: 9pt; }
 @page { size: letter; margin: .75in; }
 @media print { :root { color-scheme: light; } body { margin: 0; max-width: none; padding: 0; } }
 `;
@@ -33,11 +39,16 @@ function print(block: Block): string {
       return block.strong ? `<p><strong>${escapeHtml(block.text)}</strong></p>` : `<p>${escapeHtml(block.text)}</p>`;
     case "list":
       return `<ul>${block.items.map((item) => `<li>${escapeHtml(item)}</li>`).join("")}</ul>`;
+    case "figure":
+      return `<figure>${block.svg}<figcaption>${escapeHtml(block.caption)}</figcaption></figure>`;
     case "table": {
       const mark = (i: number) => (block.numeric.includes(i) ? ' class="n"' : block.tight?.includes(i) ? ' class="t"' : "");
       const head = block.head.map((cell, i) => `<th scope="col"${mark(i)}>${escapeHtml(cell)}</th>`).join("");
-      const rows = block.rows.map((row) => `<tr>${row.map((cell, i) => `<td${mark(i)}>${escapeHtml(cell)}</td>`).join("")}</tr>`).join("\n");
-      return `<table><caption>${escapeHtml(block.caption)}</caption><thead><tr>${head}</tr></thead><tbody>\n${rows}\n</tbody></table>`;
+      const begins = block.groups ?? [];
+      const rows = block.rows
+        .map((row, at) => `${at > 0 && begins.includes(at) ? '</tbody><tbody class="g">' : ""}<tr>${row.map((cell, i) => `<td${mark(i)}>${escapeHtml(cell)}</td>`).join("")}</tr>`)
+        .join("\n");
+      return `<table><caption>${escapeHtml(block.caption)}</caption><thead><tr>${head}</tr></thead><tbody${begins.length > 0 ? ' class="g"' : ""}>\n${rows}\n</tbody></table>`;
     }
   }
 }

@@ -15,6 +15,8 @@ function print(block: Block): string {
       return block.strong ? `**${escapeMarkdown(block.text)}**` : escapeMarkdown(block.text);
     case "list":
       return block.items.map((item) => `- ${escapeMarkdown(item)}`).join("\n");
+    case "figure":
+      return escapeMarkdown(block.caption);
     case "table":
       return [cells(block.head), `|${block.head.map((_, i) => (block.numeric.includes(i) ? " ---: " : " --- ")).join("|")}|`, ...block.rows.map(cells)].join("\n");
   }

@@ -55,6 +55,25 @@ test("nothing of the view is wider than the view, but what scrolls by itself", a
   assert.ok(needed <= given, `the page needs ${needed} px and has ${given} px`);
 });
 
+test("the signs of the forces are drawn beside the loads, in the color of the text", async () => {
+  const { document } = await openShelter();
+  await openDerivation(document, "columns.south");
+  const drawn = await page.evaluate<{ words: string[]; width: number; height: number; same: boolean }>(
+    `(() => {
+      const svg = document.querySelector("#loads").closest("section").querySelector("figure svg");
+      svg.scrollIntoView({ block: "center" });
+      const { width, height } = svg.getBoundingClientRect();
+      const text = svg.querySelector("text");
+      return { words: [...svg.querySelectorAll("text")].map((one) => one.textContent), width, height, same: getComputedStyle(text).fill === getComputedStyle(document.body).color };
+    })()`,
+    inView,
+  );
+  for (const word of ["P", "Vx", "Vy", "Mx", "My", "top", "base", "underside"]) assert.ok(drawn.words.includes(word), `${word} is drawn`);
+  assert.ok(drawn.width > 200 && drawn.height > 100, `the drawing is ${drawn.width} by ${drawn.height} px`);
+  assert.ok(drawn.same, "the drawing has the color of the text");
+  await page.screenshot("derivation-signs");
+});
+
 /** Complaints of the editor's own parts under load say nothing about the view. */
 const ownComplaints = (problems: readonly string[]): string[] =>
   problems.filter((problem) => !problem.includes("/workbench.js") || /Content Security Policy|rootfast/i.test(problem));

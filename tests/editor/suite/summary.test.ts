@@ -9,7 +9,7 @@ import { test } from "./registry.js";
 import { depthOfPier, openShelter, patience, setValue } from "./shelter.js";
 import { waitUntil } from "./wait.js";
 
-const names = ["landing-shelter-summary.html", "landing-shelter-summary.md"] as const;
+const names = ["landing-shelter-summary.html", "landing-shelter-summary.md", "landing-shelter-summary.csv"] as const;
 
 const plain = (html: string): string =>
   html

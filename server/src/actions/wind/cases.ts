@@ -10,7 +10,7 @@ import { edges } from "../roof-plane.js";
 import { columnsUnder, stripLoads } from "../way-down.js";
 import { flowFrom } from "./blocked.js";
 import { dragOnColumns, dragOnFascia, dragOnMembers, type DragPressure } from "./drag.js";
-import { directionOf, windCases, windPatches } from "./free-roof.js";
+import { directionOf, windCases, windParts, windPatches } from "./free-roof.js";
 import { minimumCase, minimumLoad, minimumSource } from "./minimum.js";
 import { figureFor } from "./net-coefficients.js";
 import { velocityPressureAt } from "./velocity-pressure.js";
@@ -32,7 +32,7 @@ export function windRoofCases(inputs: RoofInputs): { readonly cases: readonly Ro
   const outside: OutsideRange[] = [];
 
   /** A case whose roof loads have the drag on members and columns beside them. */
-  const add = (from: Edge, by: DragPressure, of: Pick<RoofCase, "loadCase" | "source" | "outside">, onRoof: (calc: Calc) => readonly RoofLoad[]): void => {
+  const add = (from: Edge, by: DragPressure, of: Pick<RoofCase, "loadCase" | "source" | "outside" | "parts">, onRoof: (calc: Calc) => readonly RoofLoad[]): void => {
     // The drag on the columns does not depend on the pressures of the roof: found once, and shown once.
     const drag = dragOnColumns(columns, dragPosts, site, from, by, plainCalc);
     cases.push({
@@ -52,7 +52,7 @@ export function windRoofCases(inputs: RoofInputs): { readonly cases: readonly Ro
     const use = figureFor(direction, plainCalc);
     if (use.outside !== undefined) outside.push({ from, figure: use.figure, because: use.outside });
     for (const wind of windCases(plane, flowFrom(flow, blocked, from), [from])) {
-      add(from, "by coefficient", { loadCase: wind.loadCase, source: use.source, outside: use.outside }, (calc) => [
+      add(from, "by coefficient", { loadCase: wind.loadCase, source: use.source, outside: use.outside, parts: () => windParts(wind, direction, q_h) }, (calc) => [
         ...stripLoads(plane, windPatches(plane, wind, direction, q_h, calc), calc),
         ...dragOnFascia(plane, fascia, site, q_h, from, calc),
       ]);

@@ -3,9 +3,11 @@
  * edge gets under the roof and lifts it; wind onto the low edge presses on its top. Both halves, cases A and B and the flows that
  * apply are taken for every edge.
  */
+import { plainCalc } from "../../formula/calc.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import type { Edge, LoadCase } from "../demand.js";
+import type { LoadPart } from "../roof-case.js";
 import { edgeWords, extents, inward, senseOf, type EdgeSense, type PlanRectangle, type RoofPlane } from "../roof-plane.js";
 import type { Flow, PressureCase } from "./free-roof-tables.js";
 import { figureFor, zonesOf, type Direction } from "./net-coefficients.js";
@@ -64,6 +66,18 @@ export const directionOf = (standard: LoadStandard, roof: RoofPlane, from: Edge)
   meanHeight: roof.meanHeight,
   along: extents(roof, from).along,
 });
+
+/** The same strips with where each coefficient is read from. */
+export function windParts(wind: WindOnRoof, direction: Direction, q_h: number): readonly LoadPart[] {
+  const use = figureFor(direction, plainCalc);
+  return zonesOf(use, direction, wind.flow, wind.pressureCase, plainCalc).map(({ from, to, C_N, where, symbol, row }) => ({
+    where,
+    between: [from, to],
+    coefficient: { symbol, value: C_N },
+    pressure: netPressureOf(direction.standard, q_h, C_N, plainCalc),
+    read: row === undefined ? use.figure : `${use.figure}, ${row}`,
+  }));
+}
 
 /** Strips of the roof under one wind case. Where the figure's range does not hold they are the nearest result, for information. */
 export function windPatches(roof: RoofPlane, wind: WindOnRoof, direction: Direction, q_h: number, calc: Calc): readonly Patch[] {

@@ -87,6 +87,11 @@ export interface Zone {
   readonly from: number;
   readonly to: number;
   readonly C_N: number;
+  /** Name of the zone and of its coefficient in the figure. */
+  readonly where: string;
+  readonly symbol: string;
+  /** The row or rows of the figure it is read from; left out where the zone names the row. */
+  readonly row?: string;
 }
 
 /** A direction of the wind against the roof. Lengths m. */
@@ -145,16 +150,25 @@ function rowsAround(rows: readonly AngleRow[], theta: number): readonly [AngleRo
   return [rows[rows.indexOf(above) - 1], above];
 }
 
+/** A band by mean roof heights h from the windward edge, as the figure names it. */
+function bandWords(after: number | undefined, to: number): string {
+  const heights = (n: number): string => (n === 1 ? "h" : `${n}h`);
+  if (after === undefined) return `up to ${heights(to)}`;
+  return Number.isFinite(to) ? `${heights(after)} to ${heights(to)}` : `beyond ${heights(after)}`;
+}
+
 /** The zones of the roof from the windward edge on. Where the range does not hold they are the nearest ones, for information. */
 export function zonesOf(use: FigureUse, direction: Direction, flow: Flow, pressureCase: PressureCase, calc: Calc): readonly Zone[] {
   const { along, meanHeight } = direction;
   if (use.by === "bands") {
     const zones: Zone[] = [];
     let from = 0;
+    let after: number | undefined;
     for (const band of use.table.bands) {
       const to = Number.isFinite(band.to) ? calc(bandEnd, { n: band.to, h: meanHeight, L: along }) : along;
-      if (isBelow(from, to)) zones.push({ from, to, C_N: band[pressureCase][flow === "clear" ? 0 : 1] });
+      if (isBelow(from, to)) zones.push({ from, to, C_N: band[pressureCase][flow === "clear" ? 0 : 1], where: bandWords(after, band.to), symbol: "C_N" });
       from = to;
+      after = band.to;
     }
     return zones;
   }
@@ -169,8 +183,9 @@ export function zonesOf(use: FigureUse, direction: Direction, flow: Flow, pressu
   };
   if (below === above) calc.note(`The row of ${below.angle} degrees of ${use.figure} is used without interpolation.`);
   const d = calc(halfLength, { L: along });
+  const row = below === above ? `row of ${below.angle}°` : `between the rows of ${below.angle}° and ${above.angle}°`;
   return [
-    { from: 0, to: d, C_N: coefficient(first) },
-    { from: d, to: along, C_N: coefficient(first + 1) },
+    { from: 0, to: d, C_N: coefficient(first), where: "windward half", symbol: "C_NW", row },
+    { from: d, to: along, C_N: coefficient(first + 1), where: "leeward half", symbol: "C_NL", row },
   ];
 }

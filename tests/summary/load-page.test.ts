@@ -1,0 +1,101 @@
+/** The page of loads: every case with its coefficients, the figure they are read from, and the resultant. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { checkText } from "../../server/src/engine/check-text.js";
+import { buildReport } from "../../server/src/engine/report.js";
+import { loadPage } from "../../server/src/summary/load-page.js";
+import { summaryHtml } from "../../server/src/summary/html.js";
+import { summaryMarkdown } from "../../server/src/summary/markdown.js";
+import { kip, psf } from "../actions/given.js";
+
+const text = readFileSync(join(__dirname, "../../samples/landing-shelter.rootfast"), "utf8");
+const report = buildReport(checkText(text), { file: "shelter.rootfast" });
+const [structure] = report.structures;
+const { loads } = structure;
+const caseOf = (id: string) => {
+  const found = loads?.cases.find((one) => one.id === id);
+  if (!found) throw new Error(`no case ${id}`);
+  return found;
+};
+
+describe("the loads of the report", () => {
+  it("say of wind onto the low edge, case A: both halves with C_N between the rows of Figure 27.3-4", () => {
+    // 2 in 12 is 9.46 degrees: 0.9 to 1.3 and 1.5 to 1.6 from 7.5 to 15 degrees.
+    const { parts } = caseOf("wind/south/A/clear");
+    const share = ((Math.atan(2 / 12) * 180) / Math.PI - 7.5) / 7.5;
+    expect(parts[0]).toMatchObject({ where: "windward half, 0 ft to 10 ft from the south edge", coefficient: { symbol: "C_NW" }, read: "ASCE 7-22 Figure 27.3-4, between the rows of 7.5° and 15°" });
+    expect(parts[1]).toMatchObject({ where: "leeward half, 10 ft to 20 ft from the south edge", coefficient: { symbol: "C_NL" } });
+    expect(parts[0].coefficient?.value).toBeCloseTo(0.9 + 0.4 * share, 9);
+    expect(parts[1].coefficient?.value).toBeCloseTo(1.5 + 0.1 * share, 9);
+    const unit = (loads?.velocityPressure.value ?? 0) * 0.85 * 0.85;
+    expect(parts[0].pressure?.value).toBeCloseTo(unit * (0.9 + 0.4 * share), 6);
+  });
+
+  it("say of wind onto a side edge: bands by mean heights of Figure 27.3-7", () => {
+    const { parts } = caseOf("wind/west/A/clear");
+    expect(parts.slice(0, 3).map(({ where, coefficient }) => [where, coefficient?.value])).toEqual([
+      ["up to h, 0 ft to 10.5 ft from the west edge", -0.8],
+      ["h to 2h, 10.5 ft to 21 ft from the west edge", -0.6],
+      ["beyond 2h, 21 ft to 40 ft from the west edge", -0.3],
+    ]);
+    expect(parts[0].read).toBe("ASCE 7-22 Figure 27.3-7");
+  });
+
+  it("say of loads down on the roof their pressure and clause, of the least wind force its push", () => {
+    expect(caseOf("dead").parts).toEqual([expect.objectContaining({ where: "whole roof", pressure: expect.objectContaining({ value: expect.closeTo(15 * psf, 6) }) })]);
+    const { parts, total } = caseOf("wind/west/minimum");
+    expect(parts).toHaveLength(1);
+    expect(parts[0].pushX?.value).toBeCloseTo(total.Vx.value, 6);
+    expect(parts[0].read).toMatch(/27\.1\.5/u);
+  });
+
+  it("the pressures of each case add up to its resultant", () => {
+    for (const { parts, total, type } of loads?.cases ?? []) {
+      if (type !== "W") continue;
+      let P = 0;
+      for (const { where, pressure } of parts) {
+        const [, from, to] = /, ([\d.]+) ft to ([\d.]+) ft from/u.exec(where) ?? [];
+        const across = /(?:south|north) edge/u.test(where) ? 40 : 20;
+        if (pressure) P += (pressure.value / psf) * (Number(to) - Number(from)) * across;
+      }
+      expect(Math.abs(P / 1000 - total.P.value / kip)).toBeLessThan(0.01);
+    }
+  });
+
+  it("are every case of the columns, in their order", () => {
+    const ids = structure.supports[0].reactions.filter(({ column }) => column === 1).map(({ caseId }) => caseId);
+    expect(loads?.cases.map(({ id }) => id)).toEqual(ids);
+  });
+
+  it("are left out where reactions are given by hand, and from the view of one support", () => {
+    const byHand = readFileSync(join(__dirname, "../../samples/bus-stop-reactions.rootfast"), "utf8");
+    expect(buildReport(checkText(byHand), { file: "x" }).structures.map((one) => one.loads)).toEqual([undefined, undefined]);
+    expect(loadPage(buildReport(checkText(byHand), { file: "x" }).structures[0])).toEqual([]);
+  });
+});
+
+describe("the summary", () => {
+  const html = summaryHtml(report);
+  const markdown = summaryMarkdown(report);
+
+  it("has the page of loads, the drawn sign convention and the governing forces", () => {
+    for (const said of ["Loads on the roof", "ASCE 7-22 Figure 27.3-4, between the rows of 7.5° and 15°", "C_NW = 1.005", "Governing forces of south at the base, strength level", "Governing forces of south at the underside of the foundation, allowable level"]) {
+      expect(html).toContain(said);
+    }
+    expect(html.match(/<svg /gu)).toHaveLength(1);
+    expect(markdown).toContain("Loads on the roof");
+    expect(markdown).toContain("Positive senses at a column");
+    expect(markdown).not.toContain("<svg");
+  });
+
+  it("keeps the rows of a case together on a page", () => {
+    expect(html.match(/<tbody class="g">/gu)).toHaveLength(loads?.cases.length ?? 0);
+  });
+
+  it("says of a case outside its figure that it is information only", () => {
+    const tall = buildReport(checkText(text.replace("width: 20 ft", "width: 9 ft").replaceAll(", 17 ft", ", 7 ft").replaceAll(", 3 ft", ", 2 ft")), { file: "x" });
+    const [, , table] = loadPage(tall.structures[0]);
+    expect(table.type === "table" && table.rows.some(([name]) => name.includes("information only: mean height over plan length"))).toBe(true);
+  });
+});
