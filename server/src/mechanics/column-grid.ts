@@ -18,16 +18,21 @@ export interface ColumnLine {
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 
-/** Groups of columns in line along an axis, from the south or from the west; a group may be a single column. */
+/**
+ * Groups of columns in line along an axis, from the south or from the west; a group may be a single column. Columns that lie near each other one
+ * by one and are spread wider than a line in all are no line: each stands alone, whichever side one begins to count from.
+ */
 export function linesAlong(places: readonly Place[], axis: "x" | "y"): readonly ColumnLine[] {
   const other = axis === "x" ? "y" : "x";
   const order = places.map((_, i) => i).sort((a, b) => places[a][other] - places[b][other]);
-  const groups: number[][] = [];
+  const apart = (a: number, b: number): boolean => places[b][other] - places[a][other] > offLine;
+  const chains: number[][] = [];
   for (const i of order) {
-    const group = groups.at(-1);
-    if (group && places[i][other] - places[group[0]][other] <= offLine) group.push(i);
-    else groups.push([i]);
+    const chain = chains.at(-1);
+    if (chain && !apart(chain[chain.length - 1], i)) chain.push(i);
+    else chains.push([i]);
   }
+  const groups = chains.flatMap((chain) => (apart(chain[0], chain[chain.length - 1]) ? chain.map((i) => [i]) : [chain]));
   return groups.map((group) => {
     const columns = [...group].sort((a, b) => places[a][axis] - places[b][axis]);
     return { across: mean(columns.map((i) => places[i][other])), columns, along: columns.map((i) => places[i][axis]) };
