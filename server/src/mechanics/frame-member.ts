@@ -27,10 +27,13 @@ export function axesOf(member: FrameMember, start: Vector, end: Vector): Axes | 
   const x = scaled(along, 1 / length);
   const isPlumb = Math.hypot(x.x, x.y) < 1e-9;
   const toward = member.zAxis ?? (isPlumb ? { x: 0, y: 1, z: 0 } : { x: 0, y: 0, z: 1 });
-  const across = minus(toward, scaled(x, dot(toward, x)));
+  const squared = (v: Vector): Vector => minus(v, scaled(x, dot(v, x)));
+  const across = squared(toward);
   const size = sizeOf(across);
   if (!(size > 1e-9 * sizeOf(toward))) return "has its z axis along itself";
-  const z = scaled(across, 1 / size);
+  // What is left of an axis almost along the member has few true digits, so it is squared to the member once more.
+  const square = squared(scaled(across, 1 / size));
+  const z = scaled(square, 1 / sizeOf(square));
   return { length, turn: [x, cross(z, x), z] };
 }
 

@@ -1,0 +1,53 @@
+/** Base plates with their anchor rods. */
+import { choice, named, number, quantity, record, yesNo } from "../fields.js";
+import { anchorsShortForm, plateShortForm } from "../short-forms.js";
+import { noted, practice } from "./shared.js";
+
+export const bases = named(
+  "Base plates with their anchor rods.",
+  record("A base plate with its anchor rods.", {
+    plate: record(
+      "The base plate.",
+      {
+        width: quantity("length", "Plate width, along x."),
+        length: quantity("length", "Plate length, along y."),
+        thickness: quantity("length", "Plate thickness."),
+        grade: choice(["A36", "A572 Gr 50", "A588"], "Steel grade of the plate.", { assumed: { text: "A36", source: "the weaker of the usual plate grades" } }),
+      },
+      plateShortForm,
+    ),
+    grout: quantity("length", "Thickness of the grout under the plate.", { bounds: "zero or more" }),
+    "leveling nuts": yesNo("Whether the plate stands on leveling nuts."),
+    anchors: record(
+      "The anchor rods cast into the foundation.",
+      {
+        count: number("How many rods.", { integer: true, least: 1, most: 16 }),
+        diameter: quantity("length", "Rod diameter."),
+        grade: choice(["F1554 Gr 36", "F1554 Gr 55", "F1554 Gr 105"], "Rod grade.", { also: { "F1554 Gr. 36": "F1554 Gr 36", "F1554 Gr. 55": "F1554 Gr 55", "F1554 Gr. 105": "F1554 Gr 105" } }),
+        end: choice(["headed", "hooked"], "How the rod ends in the concrete: a head (nut) or a hook."),
+        head: choice(["heavy hex nut", "hex nut"], "The head at the embedded end.", { assumed: { text: "heavy hex nut", source: practice } }),
+        "hook length": quantity("length", "From the inner face of the shaft to the tip of the hook."),
+        embedment: quantity("length", "From the top of the concrete to the bearing face of the head, or to the inside of the hook."),
+        "spacing x": quantity("length", "Spacing of the rods along x."),
+        "spacing y": quantity("length", "Spacing of the rods along y."),
+      },
+      anchorsShortForm,
+    ),
+    "washers welded": yesNo("Whether plate washers with tight holes are welded to the plate, so that every rod takes shear.", { assumed: { text: "no", source: "loose washers are the usual detail" } }),
+    "finish above plate": quantity("length", "Height of the finish above the top of the plate.", { bounds: "zero or more" }),
+    "as built": record("What was found on site where it differs from what was drawn; the checks run on what was built.", {
+      noted,
+      grout: quantity("length", "Thickness of the grout as found.", { bounds: "zero or more" }),
+      "leveling nuts": yesNo("Whether the plate was found standing on leveling nuts."),
+      anchors: record("The rods as found.", {
+        count: number("How many rods were found.", { integer: true, least: 1, most: 16 }),
+        diameter: quantity("length", "Rod diameter as found."),
+        embedment: quantity("length", "Embedment as set."),
+        "hook length": quantity("length", "Hook as set."),
+        "spacing x": quantity("length", "Spacing along x as set."),
+        "spacing y": quantity("length", "Spacing along y as set."),
+      }),
+    }),
+    "cracked concrete": yesNo("Whether the concrete at the rods is taken as cracked.", { assumed: { text: "yes", source: "the safe side; ACI 318-19 17.6.2.5" } }),
+  }),
+);

@@ -1,0 +1,48 @@
+/** Lines of columns, and what holds them. */
+import { choice, list, named, number, point, quantity, record, reference, section, text } from "../fields.js";
+import { combined, reactions } from "./shared.js";
+
+const sway = (way: string) =>
+  choice(["fixed base", "fixed base and top", "braced bay", "bracket", "pinned base"], `What holds the column against swaying ${way}. A column on a pinned base leans on the others.`, {
+    assumed: { text: "fixed base", source: "a cantilever from its base, whose moment the checks below it take; the top as `top of column` says" },
+  });
+
+export const columns = named(
+  "Lines of columns, or single columns.",
+  record("A line of like columns, or one column.", {
+    "line of": number("How many columns stand in the line, evenly spaced.", { integer: true, least: 2, most: 200 }),
+    from: point("First column of the line in plan: x, y."),
+    to: point("Last column of the line in plan: x, y."),
+    at: point("Place of a single column in plan: x, y."),
+    section: section("Square hollow section by its designation, HSS6x6x3/8."),
+    grade: choice(["A500 Gr C", "A500 Gr B", "A1085"], "Steel grade of the column.", { assumed: { text: "A500 Gr C", source: "the usual grade of square HSS; AISC 360-22 A3" } }),
+    height: quantity("distance", "Height of the column from the top of its base plate to the roof framing."),
+    "top of column": choice(["pinned", "fixed"], "How the column meets the roof: pinned carries no moment, fixed does.", {
+      assumed: { text: "pinned", source: "the safe side for the column base of a cantilevered column" },
+    }),
+    "sway along x": sway("east to west"),
+    "sway along y": sway("north to south"),
+    bracing: record("Bays braced by two crossing rods, of which the one that is pulled works. For a column whose sway is held by a braced bay.", {
+      area: quantity("area", "Cross-section area of one rod.", { units: ["in²", "mm²"] }),
+      bays: list("Which bays are braced, counted from the first column of the line. A line of two has but one.", number("The number of a bay.", { integer: true, least: 1, most: 200 })),
+      to: reference("columns", "The other line, for bays across from this line to that one: first column to first column, second to second."),
+    }),
+    bracket: record("A bracket at the column base with a rated moment. For a column whose sway is held by a bracket.", {
+      "rated moment": quantity("moment", "Moment the bracket is rated for at allowable-stress level, as its maker or designer states it.", { units: ["kip-ft", "kN-m"] }),
+    }),
+    "width in the wind": quantity("length", "Width the wind sees, where the column is wrapped or clad, or 0 in where something else takes its wind. Left out: the width of the section.", { bounds: "zero or more", units: ["in", "mm"] }),
+    panels: record("Panels between the columns of the line, in every bay: a railing, a screen, a bench back.", {
+      height: quantity("distance", "Height of the panel itself."),
+      bottom: quantity("distance", "Height of its lower edge above the column base.", { bounds: "zero or more" }),
+      solidity: quantity("ratio", "Solid part of the panel.", { assumed: { text: "1", source: "the safe side: a panel without openings" } }),
+    }),
+    "top connection": record("What ties the roof to the column top.", {
+      detail: text("The connection in words."),
+      uplift: quantity("force", "Its design uplift strength.", { units: ["kip", "lb", "kN"] }),
+    }),
+    base: reference("bases", "The base the column stands on, by its name under bases."),
+    "stands on": reference("foundations", "The foundation below the base, by its name under foundations."),
+    reactions,
+    combined,
+  }),
+);

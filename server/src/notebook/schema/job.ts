@@ -1,0 +1,40 @@
+/** The job itself: its name, the editions it is checked by, named values, what is left open and what is accepted. */
+import { choice, list, named, number, record, text, yesNo } from "../fields.js";
+import { practice } from "./shared.js";
+
+export const project = record("What the job is called and how its results are shown.", {
+  name: text("Name of the job, as it heads the summary."),
+  stage: text("Stage the drawings are at, for the summary's heading."),
+  units: choice(["US", "SI"], "Units results are shown in; inputs may mix both.", {
+    assumed: { text: "US", source: "the codes named are US codes" },
+  }),
+  notes: text("Free text for the summary."),
+  "near from": number("Demand over capacity from which a check that holds is called near.", {
+    least: 0,
+    most: 1,
+    assumed: { text: "0.95", source: practice },
+  }),
+});
+
+export const codes = record("The editions the job is checked by.", {
+  building: choice(["IBC 2021"], "Building code.", { assumed: { text: "IBC 2021", source: "the edition covered" } }),
+  loads: choice(["ASCE 7-10", "ASCE 7-16", "ASCE 7-22"], "Load standard; the wind speed and the snow load are those of its own maps.", { assumed: { text: "ASCE 7-22", source: "the newest edition covered" } }),
+  "alternative combinations": yesNo(
+    "Whether soil checks take the alternative basic allowable-stress combinations of IBC 2021 1605.2 in place of those of ASCE 7: two thirds of the least dead load against wind, and no rise of a soil pressure by a third beside them. Steel, concrete and anchors always take strength combinations, soil always allowable-stress ones.",
+    { assumed: { text: "no", source: "the basic combinations of ASCE 7-22 2.4; the alternative ones only where asked for" } },
+  ),
+  concrete: choice(["ACI 318-19"], "Concrete and anchor standard.", { assumed: { text: "ACI 318-19", source: "the edition covered" } }),
+  steel: choice(["AISC 360-22"], "Steel standard.", { assumed: { text: "AISC 360-22", source: "the edition covered" } }),
+});
+
+export const given = named("Values named once and used in any field as `= clear height + 6 in`.", record("A named value.", {}));
+
+export const confirm = list("What others must confirm; carried to the summary as open items.", text("One open item."));
+export const accept = list(
+  "Findings somebody decided to live with: kept, shown, never hidden.",
+  record("One accepted finding.", {
+    check: text("The check's title or id."),
+    at: text("The support it is accepted at."),
+    because: text("The reason, for the summary."),
+  }),
+);
