@@ -62,6 +62,8 @@ export interface CheckDecl<I extends object = any, L extends Level = any> {
   readonly demands?: "column top";
   /** Clause with its edition, `ACI 318-19 17.6.2`. */
   readonly clause: string;
+  /** Editions of the concrete standard it is right by, where its clause is of that standard and these are more than ACI 318-19 alone. */
+  readonly editions?: readonly string[];
   /** What fails, in one sentence. */
   readonly fails: string;
   /** How that looks in the field, or when it is met. */

@@ -1,6 +1,7 @@
 /** Runs one check over every column of a support and every combination, and keeps the worst. */
 import type { ColumnActions, Demand, NoActions } from "../actions/demand.js";
 import type { CheckDecl, Gather, Outcome, Weighed } from "../checks/contract.js";
+import { editionBlock } from "../checks/editions.js";
 import { plainCalc } from "../formula/calc.js";
 import type { Sourced, Support } from "../project/model.js";
 import type { CheckResult, State, Used } from "./result.js";
@@ -55,6 +56,11 @@ function gatherInputs(check: CheckDecl, support: Support, place: number): Gather
     },
   };
   const inputs = check.inputs(support, gather, place);
+  const edition = editionBlock(check, support.codes);
+  if (edition !== undefined) {
+    note(support.codes.concrete, "edition of the concrete standard");
+    blocks.push(edition);
+  }
   return { inputs, used, missing: [...new Set(missing)], blocks: [...new Set(blocks)] };
 }
 

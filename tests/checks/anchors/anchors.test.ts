@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { anchorChecks } from "../../../server/src/checks/anchors/index.js";
-import { breakoutTension, eccentricityFactor, edgeFactor, nearEdgeDepth, type BreakoutInputs } from "../../../server/src/checks/anchors/breakout-tension.js";
+import { breakoutTension, type BreakoutInputs } from "../../../server/src/checks/anchors/breakout-tension.js";
+import { eccentricityFactor, edgeFactor, nearEdgeDepth } from "../../../server/src/checks/anchors/cone.js";
 import { concreteStrengthUsed } from "../../../server/src/checks/anchors/concrete.js";
 import { pullout } from "../../../server/src/checks/anchors/pullout.js";
 import { tensileStrengthUsed } from "../../../server/src/checks/anchors/rod.js";

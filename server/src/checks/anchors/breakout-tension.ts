@@ -7,112 +7,16 @@
  * that gain nothing; anchor reinforcement or a wider pier does.
  */
 import { formula } from "../../formula/declare.js";
-import type { Routine } from "../../formula/types.js";
-import { anchorProjection, type Projection, type ProjectionArgs } from "../../mechanics/rectangles.js";
 import { rodGroup } from "../../mechanics/rod-group.js";
 import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "../base/distribution.js";
-import { readBase, type BaseInputs } from "../base/geometry.js";
 import { check, unchecked, weigh } from "../contract.js";
-import { concreteStrengthUsed } from "./concrete.js";
-import { readFactors } from "./factors.js";
+import { coneFormulas, coneStrength, readCone, type ConeInputs } from "./cone.js";
+import { anchorEditions, noteEdition } from "./factors.js";
 import { blockSeismic } from "./seismic.js";
 
-export interface BreakoutInputs extends BaseInputs {
-  readonly h_ef: number;
-  readonly isCracked: boolean;
+export interface BreakoutInputs extends ConeInputs {
   readonly phi: number;
 }
-
-const depth = { kind: "length", meaning: "effective embedment in the formulas" } as const;
-
-export const criticalEdge = formula({
-  id: "anchors.critical-edge",
-  text: "c_cr = 1.5 * h",
-  source: "ACI 318-19 17.6.2.1.1",
-  symbols: { c_cr: { kind: "length", meaning: "reach of the cone beside a rod" }, h: depth },
-});
-
-export const nearEdgeDepth = formula({
-  id: "anchors.near-edge-depth",
-  text: "h = min(h_ef, max(c_a_max / 1.5, s / 3))",
-  source: "ACI 318-19 17.6.2.1.2",
-  symbols: {
-    h: depth,
-    h_ef: { kind: "length", meaning: "embedment", field: "bases.*.anchors.embedment" },
-    c_a_max: { kind: "length", meaning: "largest of the edge distances within 1.5 h_ef" },
-    s: { kind: "length", meaning: "largest spacing between neighboring rods in tension" },
-  },
-});
-
-export const singleArea = formula({
-  id: "anchors.single-area",
-  text: "A_Nco = 9 * h^2",
-  source: "ACI 318-19 Eq. 17.6.2.1.4",
-  symbols: { A_Nco: { kind: "area", meaning: "projected area of one rod far from edges" }, h: depth },
-});
-
-export const groupArea = formula({
-  id: "anchors.group-area",
-  text: "A_Nc = min(A, n * A_Nco)",
-  source: "ACI 318-19 17.6.2.1.1",
-  symbols: {
-    A_Nc: { kind: "area", meaning: "projected area of the group" },
-    A: { kind: "area", meaning: "union of the squares about the rods, within the concrete" },
-    n: { kind: "number", meaning: "rods in tension" },
-    A_Nco: { kind: "area", meaning: "projected area of one rod far from edges" },
-  },
-});
-
-export const basicBreakout = formula({
-  id: "anchors.basic-breakout",
-  text: "N_b = k_c * lambda_a * sqrt(f_c) * h^1.5",
-  source: "ACI 318-19 Eq. 17.6.2.2.1, cast-in; lambda_a = 1.0, normalweight concrete",
-  symbols: {
-    N_b: { kind: "force", meaning: "basic breakout strength of one rod in cracked concrete" },
-    f_c: { kind: "stress", meaning: "concrete strength that may be used" },
-    h: depth,
-  },
-  constants: { k_c: "24 lbf^0.5/inch^0.5", lambda_a: "1.0" },
-});
-
-export const eccentricityFactor = formula({
-  id: "anchors.eccentricity-factor",
-  text: "psi_ec = 1 / (1 + e_Nx / (1.5 * h)) * (1 / (1 + e_Ny / (1.5 * h)))",
-  source: "ACI 318-19 Eq. 17.6.2.3.1, both axes multiplied by 17.6.2.3.3",
-  symbols: {
-    psi_ec: { kind: "ratio", meaning: "factor for the eccentricity of the tension" },
-    e_Nx: { kind: "length", meaning: "eccentricity along x" },
-    e_Ny: { kind: "length", meaning: "eccentricity along y" },
-    h: depth,
-  },
-});
-
-export const edgeFactor = formula({
-  id: "anchors.edge-factor",
-  text: "psi_ed = c_a_min >= 1.5 * h ? 1 : 0.7 + 0.3 * c_a_min / (1.5 * h)",
-  source: "ACI 318-19 Eq. 17.6.2.4.1a and b",
-  symbols: {
-    psi_ed: { kind: "ratio", meaning: "factor for the nearest edge" },
-    c_a_min: { kind: "length", meaning: "least edge distance of a rod in tension" },
-    h: depth,
-  },
-});
-
-export const groupBreakout = formula({
-  id: "anchors.group-breakout",
-  text: "N_cbg = A_Nc / A_Nco * psi_ec * psi_ed * psi_c * psi_cp * N_b",
-  source: "ACI 318-19 Eq. 17.6.2.1b; psi_cp = 1.0 for cast-in anchors by 17.6.2.6",
-  symbols: {
-    N_cbg: { kind: "force", meaning: "nominal breakout strength of the group" },
-    A_Nc: { kind: "area", meaning: "projected area of the group" },
-    A_Nco: { kind: "area", meaning: "projected area of one rod far from edges" },
-    psi_ec: { kind: "ratio", meaning: "factor for the eccentricity of the tension" },
-    psi_ed: { kind: "ratio", meaning: "factor for the nearest edge" },
-    psi_c: { kind: "ratio", meaning: "1.25 in uncracked concrete, 1.0 in cracked", field: "bases.*.cracked concrete" },
-    N_b: { kind: "force", meaning: "basic breakout strength of one rod" },
-  },
-  constants: { psi_cp: "1.0" },
-});
 
 export const breakoutStrength = formula({
   id: "anchors.breakout-strength",
@@ -125,87 +29,33 @@ export const breakoutStrength = formula({
   },
 });
 
-interface SharedArea extends ProjectionArgs {
-  readonly inputs: BreakoutInputs;
-  readonly pattern: number;
-}
-
-/** Areas already found for a base, by the rods in tension: the same few groups come back in every combination. */
-const knownAreas = new WeakMap<BreakoutInputs, Map<number, Projection>>();
-
-const groupProjection: Routine<SharedArea, Projection> = {
-  ...anchorProjection,
-  id: "anchors.projected-area",
-  run: (args) => {
-    let known = knownAreas.get(args.inputs);
-    if (!known) knownAreas.set(args.inputs, (known = new Map()));
-    const found = known.get(args.pattern) ?? anchorProjection.run(args);
-    known.set(args.pattern, found);
-    return found;
-  },
-};
-
-/** ACI 318-19 17.6.2.5.1. */
-const crackingFactor = { cracked: 1, uncracked: 1.25 } as const;
-
 export const breakoutTension = check({
   id: "anchors.breakout-tension",
   title: "Concrete breakout by the rods in tension",
   link: "anchors",
   level: "strength",
   clause: "ACI 318-19 17.6.2",
+  editions: anchorEditions,
   fails: "The rods tear out a cone of concrete, or the whole top of a narrow pier.",
   seen: "A pier top broken off with the rods still in it, the crack running down from the heads to the sides.",
   range:
     "Cast-in rods in normalweight concrete, without supplementary or anchor reinforcement. A round pier is taken as the square inside it, a wall as a strip centered under its posts. The form with h_ef^(5/3) for deep rods is not used. Cones of neighboring posts on one wall are taken as clear of each other. " +
-    "Not for an earthquake in seismic design category C to F. Side-face blowout, and the edges and spacings that keep concrete from splitting, are other limit states.",
-  formulas: [concreteModulus, modularRatio, criticalEdge, nearEdgeDepth, singleArea, groupArea, concreteStrengthUsed, basicBreakout, eccentricityFactor, edgeFactor, groupBreakout, breakoutStrength],
+    "Not for an earthquake in seismic design category C to F. The edges and spacings that keep concrete from splitting are another limit state.",
+  formulas: [concreteModulus, modularRatio, ...coneFormulas, breakoutStrength],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): BreakoutInputs => {
     blockSeismic(support.site, gather);
-    const base = readBase(support, gather, place);
-    const fields = support.base?.fields;
-    const h_ef = gather.need(fields?.anchors?.value.embedment, "anchor embedment");
-    const { edges } = base.member;
-    if (base.rods.some(({ x, y }) => x <= edges.west || x >= edges.east || y <= edges.south || y >= edges.north)) {
-      gather.block(
-        base.member.shape === "round"
-          ? "the rods stand outside the square inside the round pier, by which its edges are measured; widen the pier or bring the rods in"
-          : "the rods stand outside the concrete; widen it or bring the rods in",
-      );
-    }
-    if (h_ef >= base.member.depth) gather.block("the rods reach through the concrete: their embedment is not less than its depth");
-    return {
-      ...base,
-      h_ef,
-      isCracked: gather.may(fields?.["cracked concrete"]) ?? true,
-      phi: readFactors(support.codes, gather)?.breakout ?? Number.NaN,
-    };
+    const { factors, ...cone } = readCone(support, gather, place);
+    return { ...cone, phi: factors?.breakout ?? Number.NaN };
   },
   fixedBy: (support) => support.foundation?.fields.diameter ?? support.foundation?.fields.width ?? support.foundation?.fields.thickness ?? support.base?.fields.anchors,
   evaluate: (inputs, demand, calc) => {
-    const { h_ef, phi, rods } = inputs;
-    const member = inputs.member.edges;
+    const { phi, rods } = inputs;
+    noteEdition(inputs.edition, "breakoutTension", calc);
     const contact = distribute(inputs, demand, calc);
     if (isUnstable(contact)) return unchecked(tipsOver(contact));
-    if (inputs.member.shape === "round") calc.note("Edges of the round pier are measured to the square inside it, which is on the safe side.");
-    const group = calc.routine(rodGroup, { rods, tensions: contact.tensions, member });
-    const c_far = calc(criticalEdge, { h: h_ef });
-    const near = group.edges.filter((c) => c < c_far);
-    let h = h_ef;
-    if (near.length >= 3) {
-      calc.note(`${near.length} edges are nearer than 1.5 h_ef: the depth is cut to what these edges allow.`);
-      h = calc(nearEdgeDepth, { h_ef, c_a_max: Math.max(...near), s: group.spacing });
-    }
-    const reach = calc(criticalEdge, { h });
-    const { area: A } = calc.routine(groupProjection, { inputs, pattern: group.pattern, anchors: group.rods, reach, member });
-    const A_Nco = calc(singleArea, { h });
-    const A_Nc = calc(groupArea, { A, n: group.rods.length, A_Nco });
-    const f_c = calc(concreteStrengthUsed, { fprime_c: inputs.fprime_c });
-    const N_b = calc(basicBreakout, { f_c, h });
-    const psi_ec = calc(eccentricityFactor, { e_Nx: group.eccentricityX, e_Ny: group.eccentricityY, h });
-    const psi_ed = calc(edgeFactor, { c_a_min: group.leastEdge, h });
-    const N_cbg = calc(groupBreakout, { A_Nc, A_Nco, psi_ec, psi_ed, psi_c: crackingFactor[inputs.isCracked ? "cracked" : "uncracked"], N_b });
+    const group = calc.routine(rodGroup, { rods, tensions: contact.tensions, member: inputs.member.edges });
+    const N_cbg = coneStrength(inputs, group, calc);
     return weigh(group.total, calc(breakoutStrength, { phi, N_cbg }), "force");
   },
   advise: (_, outcome, say) =>

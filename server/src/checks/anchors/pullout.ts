@@ -4,13 +4,13 @@
  *
  * ACI 318-19 17.6.3, on the rod that pulls most.
  */
-import { rodByDiameter } from "../../catalog/rods.js";
 import { formula } from "../../formula/declare.js";
 import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "../base/distribution.js";
 import { readBase, type BaseInputs } from "../base/geometry.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { concreteStrengthUsed } from "./concrete.js";
-import { readFactors } from "./factors.js";
+import { anchorEditions, noteEdition, readFactors } from "./factors.js";
+import { readHead } from "./head.js";
 import { blockSeismic } from "./seismic.js";
 
 export interface PulloutInputs extends BaseInputs {
@@ -19,7 +19,9 @@ export interface PulloutInputs extends BaseInputs {
   readonly A_brg: number;
   /** From the inner face of the shaft to the tip of the hook, m; not a number for a head. */
   readonly e_h: number;
-  readonly isCracked: boolean;
+  readonly edition: string;
+  /** Factor for cracking. */
+  readonly psi_cP: number;
   readonly phi: number;
 }
 
@@ -79,18 +81,13 @@ export const pulloutStrength = formula({
   },
 });
 
-/** ACI 318-19 17.6.3.3. */
-const crackingFactor = { cracked: 1, uncracked: 1.4 } as const;
-
-/** Names of heads in the catalog of rods. */
-const heads = { "heavy hex nut": "heavy hex", "hex nut": "hex" } as const;
-
 export const pullout = check({
   id: "anchors.pullout",
   title: "Pullout of the anchor rods",
   link: "anchors",
   level: "strength",
   clause: "ACI 318-19 17.6.3",
+  editions: anchorEditions,
   fails: "The head crushes its way through the concrete, or the hook straightens and slips out.",
   seen: "Hooked bolts drawn out of a pier whole, with no cone of concrete on them.",
   range: "Cast-in headed rods and J or L bolts. A hook counts from 3 to 4.5 rod diameters; what is longer earns nothing. Not for an earthquake in seismic design category C to F.",
@@ -102,34 +99,36 @@ export const pullout = check({
     const fields = support.base?.fields;
     const anchors = fields?.anchors?.value;
     const end = gather.needs(anchors?.end, "end of the rods, headed or hooked");
-    const rod = Number.isFinite(base.d_a) ? rodByDiameter(base.d_a) : undefined;
     let A_brg = Number.NaN;
     let e_h = Number.NaN;
     if (end === "hooked") {
       e_h = gather.need(anchors?.["hook length"], "hook length");
       if (e_h < shortestHook.value({ d_a: base.d_a })) gather.block("the hook is shorter than 3 rod diameters, below the range of ACI 318-19 17.6.3.2.2; lengthen it or take a headed rod");
     } else if (end === "headed") {
-      const head = gather.needs(anchors?.head, "head of the rods");
-      if (rod && head) A_brg = rod.headBearingArea[heads[head]];
+      A_brg = readHead(support, gather, base.d_a);
     }
+    const factors = readFactors(support.codes, gather);
+    const isCracked = gather.may(fields?.["cracked concrete"]) ?? true;
     return {
       ...base,
+      edition: factors?.edition ?? "",
       end: end ?? "headed",
       A_brg,
       e_h,
-      isCracked: gather.may(fields?.["cracked concrete"]) ?? true,
-      phi: readFactors(support.codes, gather)?.pullout ?? Number.NaN,
+      psi_cP: factors?.pulloutCracking[isCracked ? "cracked" : "uncracked"] ?? Number.NaN,
+      phi: factors?.pullout ?? Number.NaN,
     };
   },
   fixedBy: (support) => support.base?.fields.anchors ?? support.base,
   evaluate: (inputs, demand, calc) => {
-    const { d_a, phi } = inputs;
+    const { d_a, phi, psi_cP } = inputs;
+    noteEdition(inputs.edition, "pullout", calc);
     const f_c = calc(concreteStrengthUsed, { fprime_c: inputs.fprime_c });
     const N_p =
       inputs.end === "headed"
         ? calc(headPullout, { A_brg: inputs.A_brg, f_c })
         : calc(hookPullout, { f_c, e_hu: calc(hookRange, { e_h: inputs.e_h, d_a }), d_a });
-    const strength = calc(pulloutStrength, { phi, psi_cP: crackingFactor[inputs.isCracked ? "cracked" : "uncracked"], N_p });
+    const strength = calc(pulloutStrength, { phi, psi_cP, N_p });
     const contact = distribute(inputs, demand, calc);
     if (isUnstable(contact)) return unchecked(tipsOver(contact));
     return weigh(Math.max(0, ...contact.tensions), strength, "force");

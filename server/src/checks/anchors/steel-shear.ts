@@ -6,11 +6,12 @@
  */
 import { formula } from "../../formula/declare.js";
 import { check, unchecked, weigh } from "../contract.js";
-import { readFactors } from "./factors.js";
+import { anchorEditions, noteEdition, readFactors } from "./factors.js";
 import { ductilityNote, readRod, tensileStrengthUsed, type RodSteel } from "./rod.js";
 import { blockSeismic } from "./seismic.js";
 
 export interface SteelShearInputs extends RodSteel {
+  readonly edition: string;
   readonly phi: number;
   /** Rods that take shear. */
   readonly n_v: number;
@@ -64,6 +65,7 @@ export const steelShear = check({
   link: "anchors",
   level: "strength",
   clause: "ACI 318-19 17.7.1",
+  editions: anchorEditions,
   fails: "A rod is sheared off at the top of the concrete.",
   seen: "The plate slid against its rods in wide holes, the rods bent over in the grout.",
   range:
@@ -78,10 +80,11 @@ export const steelShear = check({
     const count = anchors ? gather.need(anchors.count, "number of anchor rods") : Number.NaN;
     const isWelded = gather.may(fields?.["washers welded"]) ?? false;
     const grout = gather.may(fields?.grout);
-    const factors = readFactors(support.codes, gather)?.steelShear;
+    const factors = readFactors(support.codes, gather);
     return {
       ...rod,
-      phi: factors ? factors[rod.isDuctile ? "ductile" : "brittle"] : Number.NaN,
+      edition: factors?.edition ?? "",
+      phi: factors?.steelShear[rod.isDuctile ? "ductile" : "brittle"] ?? Number.NaN,
       n_v: isWelded ? count : Math.min(count, bearingLoose),
       isWelded,
       // Where no grout is stated a pad is likely, and the lower strength is the safe side.
@@ -93,6 +96,7 @@ export const steelShear = check({
   evaluate: (inputs, demand, calc) => {
     const { f_uta, f_ya, A_se, phi, n_v } = inputs;
     const { Vx, Vy } = demand.base;
+    noteEdition(inputs.edition, "steelShear", calc);
     calc.note(ductilityNote(inputs.isDuctile));
     const f_u = calc(tensileStrengthUsed, { f_uta, f_ya });
     const plain = calc(rodShear, { phi, A_se, f_u });

@@ -7,11 +7,12 @@ import { formula } from "../../formula/declare.js";
 import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "../base/distribution.js";
 import { readBase, type BaseInputs } from "../base/geometry.js";
 import { check, unchecked, weigh } from "../contract.js";
-import { readFactors } from "./factors.js";
+import { anchorEditions, noteEdition, readFactors } from "./factors.js";
 import { ductilityNote, readRod, tensileStrengthUsed, type RodSteel } from "./rod.js";
 import { blockSeismic } from "./seismic.js";
 
 export interface SteelTensionInputs extends BaseInputs, RodSteel {
+  readonly edition: string;
   readonly phi: number;
 }
 
@@ -33,6 +34,7 @@ export const steelTension = check({
   link: "anchors",
   level: "strength",
   clause: "ACI 318-19 17.6.1",
+  editions: anchorEditions,
   fails: "A rod breaks in tension.",
   seen: "A rod necked or snapped at the first thread under the nut.",
   range: "Threaded rods of ASTM F1554, cast in. The rod that pulls most by elastic contact under a stiff plate; prying by a thin plate is not in it, nor is an earthquake in seismic design category C to F.",
@@ -42,12 +44,13 @@ export const steelTension = check({
     blockSeismic(support.site, gather);
     const base = readBase(support, gather, place);
     const rod = readRod(support, gather);
-    const factors = readFactors(support.codes, gather)?.steelTension;
-    return { ...base, ...rod, phi: factors ? factors[rod.isDuctile ? "ductile" : "brittle"] : Number.NaN };
+    const factors = readFactors(support.codes, gather);
+    return { ...base, ...rod, edition: factors?.edition ?? "", phi: factors?.steelTension[rod.isDuctile ? "ductile" : "brittle"] ?? Number.NaN };
   },
   fixedBy: (support) => support.base?.fields.anchors ?? support.base,
   evaluate: (inputs, demand, calc) => {
     const { f_uta, f_ya, A_se, phi } = inputs;
+    noteEdition(inputs.edition, "steelTension", calc);
     calc.note(ductilityNote(inputs.isDuctile));
     const f_u = calc(tensileStrengthUsed, { f_uta, f_ya });
     const strength = calc(rodTension, { phi, A_se, f_u });

@@ -23,7 +23,14 @@ export const codes = record("The editions the job is checked by.", {
     "Whether soil checks take the alternative basic allowable-stress combinations of IBC 2021 1605.2 in place of those of ASCE 7: two thirds of the least dead load against wind, and no rise of a soil pressure by a third beside them. Steel, concrete and anchors always take strength combinations, soil always allowable-stress ones.",
     { assumed: { text: "no", source: "the basic combinations of ASCE 7-22 2.4; the alternative ones only where asked for" } },
   ),
-  concrete: choice(["ACI 318-19"], "Concrete and anchor standard.", { assumed: { text: "ACI 318-19", source: "the edition covered" } }),
+  overturning: choice(
+    ["factored dead load", "1.5 on the net weight", "1.5 with uplift as a load"],
+    "How the safety of a footing against overturning is counted: by combinations with the dead load reduced; or 1.5 by unreduced weight, where the uplift takes from the weight; or 1.5 where the uplift adds to the overturning moment. Never two of them at once.",
+    { assumed: { text: "factored dead load", source: "ASCE 7-22 2.4.1, combination 7: 0.6D + 0.6W" } },
+  ),
+  concrete: choice(["ACI 318-14", "ACI 318-19", "ACI 318-25"], "Concrete and anchor standard. By ACI 318-14 the cast-in anchors, bearing and dowel steel are checked, by ACI 318-25 nothing is: its rules are not covered.", {
+    assumed: { text: "ACI 318-19", source: "the edition IBC 2021 refers to, and the one covered" },
+  }),
   steel: choice(["AISC 360-22"], "Steel standard.", { assumed: { text: "AISC 360-22", source: "the edition covered" } }),
 });
 
