@@ -50,6 +50,12 @@ export function edgeRows({ rods, member, edge }: EdgeRowsArgs): readonly EdgeRow
   });
 }
 
+/** Every two neighbors of a row, as rows of their own; a row of one or two stays as it is. */
+export function neighborPairs(row: EdgeRow): readonly EdgeRow[] {
+  if (row.along.length <= 2) return [row];
+  return row.along.slice(1).map((_, i) => ({ ...row, along: row.along.slice(i, i + 2), indices: row.indices.slice(i, i + 2) }));
+}
+
 /** What is measured on a row: its gaps, its ends, and how far it stands from the line of the force. Lengths m. */
 export interface RowMeasures {
   /** Largest gap between neighbors; 0 for one rod. */

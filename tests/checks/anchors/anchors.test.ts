@@ -28,7 +28,7 @@ const inputsOf = <I extends object>(of: CheckDecl<I, "strength">, given: Given, 
 const said = (of: CheckDecl<any, "strength">, given: Given): string => {
   const gather = gatherer();
   of.inputs(supportWith(given), gather, 0);
-  return [...gather.missing, ...gather.blocks].join("; ");
+  return [...new Set([...gather.missing, ...gather.blocks])].join("; ");
 };
 
 const lift = (kips: number) => strength({ P: -kips * kip });

@@ -34,7 +34,7 @@ export const breakoutTension = check({
   title: "Concrete breakout by the rods in tension",
   link: "anchors",
   level: "strength",
-  clause: "ACI 318-19 17.6.2",
+  clause: "ACI 318-19 17.6.2; ACI 318-14 17.4.2",
   editions: anchorEditions,
   fails: "The rods tear out a cone of concrete, or the whole top of a narrow pier.",
   seen: "A pier top broken off with the rods still in it, the crack running down from the heads to the sides.",

@@ -11,7 +11,7 @@ export interface ByCracking {
 }
 
 /** Reinforcement between the rods and an edge, as the notebook names it. */
-export type EdgeBars = "none" | "no. 4 or larger" | "no. 4 or larger inside ties at most 4 in apart";
+export type EdgeBars = "none" | "no. 4" | "no. 4 in ties at 4 in";
 
 export interface AnchorFactors {
   readonly edition: string;
@@ -50,7 +50,7 @@ const values = {
   breakoutCracking: { cracked: 1, uncracked: 1.25 },
   pulloutCracking: { cracked: 1, uncracked: 1.4 },
   shearUncracked: 1.4,
-  shearCracked: { none: 1, "no. 4 or larger": 1.2, "no. 4 or larger inside ties at most 4 in apart": 1.4 },
+  shearCracked: { none: 1, "no. 4": 1.2, "no. 4 in ties at 4 in": 1.4 },
 } as const;
 
 /** One row an edition. From ACI 318-14 to ACI 318-19 the rules for cast-in anchors were renumbered and their numbers kept (from memory). */
@@ -78,7 +78,7 @@ export const anchorFactors: Readonly<Record<string, AnchorFactors>> = {
 };
 
 /** Editions by which the checks of cast-in anchors are right. */
-export const anchorEditions: readonly string[] = Object.keys(anchorFactors);
+export const anchorEditions: readonly string[] = Object.keys(anchorFactors).sort();
 
 /** The row of the notebook's concrete edition. */
 export function readFactors(codes: Codes, gather: Gather): AnchorFactors | undefined {

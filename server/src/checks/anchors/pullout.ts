@@ -86,7 +86,7 @@ export const pullout = check({
   title: "Pullout of the anchor rods",
   link: "anchors",
   level: "strength",
-  clause: "ACI 318-19 17.6.3",
+  clause: "ACI 318-19 17.6.3; ACI 318-14 17.4.3",
   editions: anchorEditions,
   fails: "The head crushes its way through the concrete, or the hook straightens and slips out.",
   seen: "Hooked bolts drawn out of a pier whole, with no cone of concrete on them.",

@@ -64,7 +64,7 @@ export const steelShear = check({
   title: "Shear in the anchor rods' steel",
   link: "anchors",
   level: "strength",
-  clause: "ACI 318-19 17.7.1",
+  clause: "ACI 318-19 17.7.1; ACI 318-14 17.5.1",
   editions: anchorEditions,
   fails: "A rod is sheared off at the top of the concrete.",
   seen: "The plate slid against its rods in wide holes, the rods bent over in the grout.",

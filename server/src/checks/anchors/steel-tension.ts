@@ -33,7 +33,7 @@ export const steelTension = check({
   title: "Tension in the anchor rods' steel",
   link: "anchors",
   level: "strength",
-  clause: "ACI 318-19 17.6.1",
+  clause: "ACI 318-19 17.6.1; ACI 318-14 17.4.1",
   editions: anchorEditions,
   fails: "A rod breaks in tension.",
   seen: "A rod necked or snapped at the first thread under the nut.",

@@ -7,6 +7,7 @@
  */
 import { formula } from "../../formula/declare.js";
 import { check, unchecked, weigh } from "../contract.js";
+import { unchangedSince14 } from "../editions.js";
 import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "./distribution.js";
 import { fitRectangle, fitRound, nearerEdges, readBase } from "./geometry.js";
 
@@ -53,6 +54,7 @@ export const baseBearing = check({
   link: "base",
   level: "strength",
   clause: "AISC 360-22 J8; ACI 318-19 22.8",
+  editions: unchangedSince14,
   fails: "The concrete or grout under the plate crushes.",
   seen: "Spalled grout and a broken edge of the pier on the side the column leans to.",
   range:

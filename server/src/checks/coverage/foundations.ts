@@ -36,7 +36,7 @@ const wallLines = linesOf("wall", isWall, [
   { id: "wall.earth", line: "Earth pressure, surcharge and water on a wall, with overturning, sliding and bearing.", by: [] },
   { id: "wall.stem", line: "Wall stem in bending and shear with the post's moment, shear and uplift spread over an effective width; steel of both faces.", by: [] },
   { id: "wall.joint", line: "Wall dowels into the footing by shear friction and development.", by: [] },
-  { id: "wall.anchors", line: "Anchors near the free faces of a wall.", by: ["anchors.breakout-tension"], left: "Anchors near the free faces of a wall in shear, and blowout beside them." },
+  { id: "wall.anchors", line: "Anchors near the free faces of a wall.", by: ["anchors.breakout-tension", "anchors.breakout-shear", "anchors.side-face-blowout"], left: "Cones and wedges of neighboring posts on one wall that reach into each other." },
 ]);
 
 const rockLines = linesOf("rock", isDoweled, [

@@ -6,6 +6,7 @@
 import { findBarGrade } from "../../catalog/materials.js";
 import { formula } from "../../formula/declare.js";
 import { check } from "../contract.js";
+import { unchangedSince14 } from "../editions.js";
 import { buoyantWeight, isOnRock, neighborDistance, padArm, padWeight, wallArm, wallWeight } from "./block.js";
 import { cornerPull, type DowelInputs, dowelsPerPost, evenPull, farRowPull, kernRatio, leastArm, netAxial, oneRowPull, pureUplift, readDowels, shareRest, shareX } from "./dowel-force.js";
 import { weighDowel } from "./settle.js";
@@ -35,6 +36,7 @@ export const dowelSteel = check({
   link: "rock",
   level: "strength",
   clause: "ACI 318-19 22.4.3.1",
+  editions: unchangedSince14,
   fails: "The dowel bar yields and the footing lifts off the rock.",
   seen: "An open joint under the footing after a storm, with the bars still fast in the rock.",
   range:

@@ -48,6 +48,9 @@ export const bases = named(
         "spacing y": quantity("length", "Spacing along y as set."),
       }),
     }),
+    "edge bars": choice(["none", "no. 4", "no. 4 in ties at 4 in"], "Bars in the concrete between the rods and its edges, of no. 4 or larger, alone or inside ties no more than 4 in apart: they raise the strength of cracked concrete against breakout in shear.", {
+      assumed: { text: "none", source: "the safe side; ACI 318-19 Table 17.7.2.5.1" },
+    }),
     "cracked concrete": yesNo("Whether the concrete at the rods is taken as cracked.", { assumed: { text: "yes", source: "the safe side; ACI 318-19 17.6.2.5" } }),
   }),
 );
