@@ -1,4 +1,5 @@
 /** Reads what the roof's loads need out of the structure, as plain numbers; or names everything that is missing. */
+import { isAlike } from "../catalog/sections.js";
 import type { RoofBrace } from "../mechanics/roof-frame.js";
 import type { Column, Roof, Structure, Support } from "../project/model.js";
 import type { AddedLoad } from "./added.js";
@@ -21,7 +22,9 @@ import { listed, Wanted } from "./wanted.js";
 import { readFascia, readMembers, readPanels, readWindSite, windConflict } from "./wind-inputs.js";
 import type { RoofPost } from "./way-down.js";
 import type { EdgeShares } from "./wind/blocked.js";
-import type { Fascia, PostPanel, WindMember } from "./wind/drag.js";
+import type { WindMember } from "./wind/drag.js";
+import type { Fascia } from "./wind/fascia.js";
+import type { PostPanel } from "./wind/panels.js";
 import type { FlowBelow } from "./wind/free-roof.js";
 import type { WindSite } from "./wind/velocity-pressure.js";
 
@@ -76,11 +79,12 @@ function readPosts(structure: LoadedStructure, wanted: Wanted): readonly PlacedP
     const fields = column?.fields as Column;
     if (!hasPlace(fields)) wanted.missing.push(`the place of column ${name} (at, or line of with from and to)`);
     const section = wanted.need(fields.section, `the section of column ${name}`);
+    const deep = section && !isAlike(section) ? wanted.need(fields["deep side"], `which way the ${section.name} of column ${name} stands (deep side: along x or along y)`) : undefined;
     const height = wanted.need(fields.height, `the height of column ${name}`);
     const top = wanted.need(fields["top of column"], `how column ${name} meets the roof (top of column)`);
     const ends = endsFrom(fields);
     const panels = readPanels(name, fields, places, wanted);
-    return places.map(({ x, y }, i) => ({ support: path, x, y, section, height, top, ends, windWidth: fields["width in the wind"]?.value, panel: panels[i] }));
+    return places.map(({ x, y }, i) => ({ support: path, x, y, section, deep, height, top, ends, windWidth: fields["width in the wind"]?.value, panel: panels[i] }));
   });
 }
 

@@ -3,12 +3,12 @@
  * A pressure acts normal to the slope, so that each strip also pushes sideways: a downward pressure toward the high edge, an upward
  * one toward the low edge.
  */
-import type { ColumnSection } from "../catalog/sections.js";
+import type { ColumnSection, DeepSide } from "../catalog/sections.js";
 import { formula } from "../formula/declare.js";
 import type { Calc } from "../formula/types.js";
 import type { Forces } from "../mechanics/forces.js";
-import { hssColumn } from "../mechanics/hss-column.js";
 import type { RoofColumn, RoofLoad } from "../mechanics/rigid-roof.js";
+import { steelColumn } from "../mechanics/steel-column.js";
 import type { Ends } from "./sway-inputs.js";
 import { elevationAt, inOnePlane, middleOf, riseAt, type RoofPlane } from "./roof-plane.js";
 import type { Patch } from "./wind/free-roof.js";
@@ -80,6 +80,8 @@ export interface RoofPost {
   readonly y: number;
   readonly height: number;
   readonly section: ColumnSection;
+  /** Which plan axis the depth of the section lies along; of no concern where it is alike both ways. */
+  readonly deep?: DeepSide;
   readonly top: "pinned" | "fixed";
   /** Which ends hold a moment, by the direction of the push. */
   readonly ends?: Ends;
@@ -88,9 +90,9 @@ export interface RoofPost {
 /** The columns in space, each with its top in the roof plane. */
 export function columnsUnder(roof: RoofPlane, posts: readonly RoofPost[], calc: Calc): readonly RoofColumn[] {
   const center = middleOf(roof, calc);
-  return posts.map(({ x, y, height, section, top, ends }) => {
+  return posts.map(({ x, y, height, section, deep, top, ends }) => {
     const z_t = elevationAt(roof, x, y, center, calc);
-    return hssColumn({ section, x, y, height, top, ends, base: calc(baseElevation, { z_t, H: height }) });
+    return steelColumn({ section, deep, x, y, height, top, ends, base: calc(baseElevation, { z_t, H: height }) });
   });
 }
 

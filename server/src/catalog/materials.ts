@@ -27,7 +27,7 @@ export interface Steel {
   readonly name: string;
   readonly fy: number;
   readonly fu: number;
-  readonly form: "hollow section" | "plate";
+  readonly form: "hollow section" | "plate" | "pipe" | "W shape";
   readonly source: string;
 }
 

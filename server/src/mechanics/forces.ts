@@ -9,4 +9,6 @@ export interface Forces {
   readonly Vy: number;
   readonly Mx: number;
   readonly My: number;
+  /** Torsion about the column's own axis, counterclockwise seen from above; left out where none is known. */
+  readonly Mz?: number;
 }

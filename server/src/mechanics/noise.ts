@@ -10,5 +10,5 @@ const components = ({ P, Vx, Vy, Mx, My }: Forces): readonly number[] => [P, Vx,
 export function withoutRounding(all: readonly Forces[]): readonly Forces[] {
   const least = share * Math.max(0, ...all.flatMap(components).map(Math.abs));
   const clean = (value: number): number => (Math.abs(value) <= least ? 0 : value);
-  return all.map(({ P, Vx, Vy, Mx, My }) => ({ P: clean(P), Vx: clean(Vx), Vy: clean(Vy), Mx: clean(Mx), My: clean(My) }));
+  return all.map(({ P, Vx, Vy, Mx, My, Mz }) => ({ P: clean(P), Vx: clean(Vx), Vy: clean(Vy), Mx: clean(Mx), My: clean(My), ...(Mz === undefined ? {} : { Mz: clean(Mz) }) }));
 }

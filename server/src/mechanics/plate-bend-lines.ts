@@ -11,8 +11,10 @@ export interface BendLineArgs {
   /** Plate, along x and y, m. */
   readonly width: number;
   readonly length: number;
-  /** Half the side of the square the plate bends about, m. */
+  /** Half the side of the square the plate bends about, m; along x where it is a rectangle. */
   readonly half: number;
+  /** Half its side along y, where that is another. */
+  readonly halfY?: number;
   readonly rods: readonly Point[];
   /** N, in the same order. */
   readonly tensions: readonly number[];
@@ -31,6 +33,8 @@ export interface BendLine {
 
 const same = 1e-9;
 
+const halfAlong = ({ half, halfY }: BendLineArgs, axis: "x" | "y"): number => (axis === "x" ? half : (halfY ?? half));
+
 /** Part of the width on one side of a rod: to 45°, to the plate's edge, or half way to the next rod in the row. */
 const reachAlong = (distance: number, toEdge: number, neighbors: readonly number[]): number => Math.max(0, Math.min(distance, toEdge, ...neighbors.map((gap) => gap / 2)));
 
@@ -38,7 +42,7 @@ function sideLine(args: BendLineArgs, i: number, axis: "x" | "y"): BendLine {
   const rod = args.rods[i];
   const along = axis === "x" ? "y" : "x";
   const halfPlate = (axis === "x" ? args.length : args.width) / 2;
-  const distance = Math.abs(rod[axis]) - args.half;
+  const distance = Math.abs(rod[axis]) - halfAlong(args, axis);
   const gaps = args.rods.filter((other, j) => j !== i && Math.abs(other[axis] - rod[axis]) < same).map((other) => other[along] - rod[along]);
   const up = reachAlong(distance, halfPlate - rod[along], gaps.filter((gap) => gap > 0));
   const down = reachAlong(distance, halfPlate + rod[along], gaps.filter((gap) => gap < 0).map((gap) => -gap));
@@ -50,8 +54,9 @@ function cornerLine(args: BendLineArgs, i: number): BendLine | undefined {
   // By symmetry the corner is looked at as the northeast one.
   const x = Math.abs(args.rods[i].x);
   const y = Math.abs(args.rods[i].y);
-  const distance = (x + y - 2 * args.half) / Math.SQRT2;
-  const foot = { x: args.half + (x - y) / 2, y: args.half + (y - x) / 2 };
+  const both = halfAlong(args, "x") + halfAlong(args, "y");
+  const distance = (x + y - both) / Math.SQRT2;
+  const foot = { x: (both + x - y) / 2, y: (both + y - x) / 2 };
   if (foot.x <= 0 || foot.y <= 0) return undefined;
   // Past the middle of the plate the steel works with the rods of the next corner. The plate's edges never cut the 45° spread of a rod
   // that stands within them.
@@ -66,8 +71,8 @@ export function worstBendLine(args: BendLineArgs): BendLine | undefined {
   let worst: BendLine | undefined;
   for (let i = 0; i < args.rods.length; i += 1) {
     if (!(args.tensions[i] > 0)) continue;
-    const outX = Math.abs(args.rods[i].x) - args.half > same;
-    const outY = Math.abs(args.rods[i].y) - args.half > same;
+    const outX = Math.abs(args.rods[i].x) - halfAlong(args, "x") > same;
+    const outY = Math.abs(args.rods[i].y) - halfAlong(args, "y") > same;
     if (!outX && !outY) continue;
     const farAxis = Math.abs(args.rods[i].x) >= Math.abs(args.rods[i].y) ? "x" : "y";
     const line = (outX && outY ? cornerLine(args, i) : undefined) ?? sideLine(args, i, farAxis);
@@ -87,7 +92,8 @@ export const bendLine: Routine<BendLineArgs, BendLine | undefined> = {
     given: [
       { symbol: "B", meaning: "plate, east to west", kind: "length", value: args.width },
       { symbol: "L", meaning: "plate, north to south", kind: "length", value: args.length },
-      { symbol: "c", meaning: "half the square the plate bends about", kind: "length", value: args.half },
+      { symbol: "c_x", meaning: "half the rectangle the plate bends about, along x", kind: "length", value: args.half },
+      { symbol: "c_y", meaning: "half of it along y", kind: "length", value: halfAlong(args, "y") },
     ],
     found: found
       ? [

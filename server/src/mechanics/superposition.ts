@@ -15,14 +15,16 @@ export function superpose(parts: readonly FactoredForces[]): Forces {
   let Vy = 0;
   let Mx = 0;
   let My = 0;
+  let Mz = 0;
   for (const { factor, forces } of parts) {
     P += factor * forces.P;
     Vx += factor * forces.Vx;
     Vy += factor * forces.Vy;
     Mx += factor * forces.Mx;
     My += factor * forces.My;
+    Mz += factor * (forces.Mz ?? 0);
   }
-  return { P, Vx, Vy, Mx, My };
+  return Mz === 0 ? { P, Vx, Vy, Mx, My } : { P, Vx, Vy, Mx, My, Mz };
 }
 
 /** {@link superpose} as a step of a calculation. */

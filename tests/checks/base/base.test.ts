@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { CheckDecl } from "../../../server/src/checks/contract.js";
+import { findSection } from "../../../server/src/catalog/sections.js";
+import { readBendRectangle } from "../../../server/src/checks/base/bend-rectangle.js";
 import { baseBearing, confinement } from "../../../server/src/checks/base/bearing.js";
 import { concreteModulus, distribute, isUnstable, modularRatio } from "../../../server/src/checks/base/distribution.js";
 import { fitRectangle, fitRound, readBase } from "../../../server/src/checks/base/geometry.js";
@@ -8,7 +10,7 @@ import { readMember } from "../../../server/src/checks/base/member.js";
 import { plateCompression, thicknessNeeded } from "../../../server/src/checks/base/plate-compression.js";
 import { bendSquare, plateUplift } from "../../../server/src/checks/base/plate-uplift.js";
 import { plainCalc } from "../../../server/src/formula/calc.js";
-import { foot, gatherer, inch, kip, kipFoot, kipInch, ksi, psi, ratioOf, run, say, strength, valuesOf } from "../given.js";
+import { foot, gatherer, inch, kip, kipFoot, kipInch, ksi, psi, ratioOf, run, say, strength, supportOf, valuesOf } from "../given.js";
 import { supportWith, type Given } from "./base.js";
 
 const near = (found: number | undefined, expected: number, part = 0.003) => {
@@ -130,7 +132,7 @@ describe("bending of the plate on the bearing side (AISC Design Guide 1)", () =>
   });
 
   it("does not answer where the plate ends at the column", () => {
-    const inputs = { ...inputsOf(plateCompression, {}), b_c: 16 * inch };
+    const inputs = { ...inputsOf(plateCompression, {}), b_px: 16 * inch, b_py: 16 * inch };
     expect(plateCompression.evaluate(inputs, strength({ P: kip }), plainCalc)).toMatchObject({ type: "unchecked" });
   });
 
@@ -162,7 +164,18 @@ describe("bending of the plate by rods in tension", () => {
     near(run(plateUplift, inputsOf(plateUplift, given as Given), strength({ P: -up * kip })).demand / kip, expected, 0.003);
   });
 
-  it("bends about 0.95 of the tube's side", () => near(bendSquare.value({ b_c: 8 * inch }) / inch, 3.8, 1e-9));
+  it.each([
+    ["HSS8x8x1/4", undefined, 7.6, 7.6],
+    ["HSS8x4x1/4", "along x", 7.6, 3.8],
+    ["HSS8x4x1/4", "along y", 3.8, 7.6],
+    ["HSS6.000x0.280", undefined, 4.8, 4.8],
+    ["W8x31", "along y", 6.4, 7.6],
+  ])("bends under %s, deep %s, about a rectangle of %f by %f in (Design Guide 1: 0.95 of sides and depth, 0.80 of flange and diameter)", (name, deep, x, y) => {
+    const { b_px, b_py } = readBendRectangle(supportOf({ column: { section: findSection(name), "deep side": deep } }), gatherer());
+    near(b_px / inch, x, 1e-9);
+    near(b_py / inch, y, 1e-9);
+    near(bendSquare.value({ b_p: b_px }) / inch, x / 2, 1e-9);
+  });
 
   it("asks nothing where no rod pulls, and does not answer for a rod under the tube", () => {
     expect(run(plateUplift, inputsOf(plateUplift, {}), strength({ P: 10 * kip })).demand).toBe(0);

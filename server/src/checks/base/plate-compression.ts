@@ -1,7 +1,8 @@
 /**
  * The plate bends where it reaches past the column and the concrete presses up on it. Seen as a plate dished round the column.
  *
- * AISC Design Guide 1, 3rd ed., section 4.3: the plate is a cantilever beyond a square of 0.95 of the tube's side, both ways. The
+ * AISC Design Guide 1, 3rd ed., section 4.3: the plate is a cantilever beyond a rectangle of 0.95 of a tube's sides, 0.80 of a
+ * round one's diameter, or 0.95 of the depth and 0.80 of the flange of a W. The
  * pressure on the whole strip is the largest bearing stress of the combination, which is exact without moment and on the safe side
  * with one.
  */
@@ -11,11 +12,13 @@ import { formula } from "../../formula/declare.js";
 import type { Support } from "../../project/model.js";
 import { check, unchecked, weigh, type Gather } from "../contract.js";
 import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "./distribution.js";
+import { bendSide, readBendRectangle } from "./bend-rectangle.js";
 import { readBase, type BaseInputs } from "./geometry.js";
 
 export interface PlateInputs extends BaseInputs {
-  /** Side of the tube, m. */
-  readonly b_c: number;
+  /** Sides along x and y of the rectangle the plate bends about, m. */
+  readonly b_px: number;
+  readonly b_py: number;
   /** Plate thickness, m. */
   readonly t_p: number;
   readonly F_y: number;
@@ -26,13 +29,14 @@ const momentPerWidth = { kind: "momentPerLength", meaning: "moment in the plate 
 
 export const cantilever = formula({
   id: "base.cantilever",
-  text: "l = max(B - 0.95 * b_c, N - 0.95 * b_c) / 2",
-  source: "AISC Companion to the Manual, 16th ed., Example K.9: m and n with 0.95 of the side of a square HSS",
+  text: "l = max(B - b_px, N - b_py) / 2",
+  source: "AISC Companion to the Manual, 16th ed., Example K.9: m and n beyond the rectangle the plate bends about",
   symbols: {
     l: { kind: "length", meaning: "overhang of the plate past the bend line" },
     B: { kind: "length", meaning: "plate along x", field: "bases.*.plate.width" },
     N: { kind: "length", meaning: "plate along y", field: "bases.*.plate.length" },
-    b_c: { kind: "length", meaning: "side of the column", field: "columns.*.section" },
+    b_px: { kind: "length", meaning: "side along x of the rectangle the plate bends about", field: "columns.*.section" },
+    b_py: { kind: "length", meaning: "its side along y", field: "columns.*.section" },
   },
 });
 
@@ -83,13 +87,12 @@ export const thicknessNeeded = formula({
 export function readPlate(support: Support, gather: Gather, place: number): PlateInputs {
   const base = readBase(support, gather, place);
   const plate = support.base?.fields.plate?.value;
-  const section = gather.needs(support.column?.fields.section, "column section");
   const grade = gather.needs(plate?.grade, "grade of the base plate");
   const steel = grade === undefined ? undefined : findSteel(grade);
   if (steel && isMissing(steel)) gather.block(`${steel.problem}: the plate's yield strength is missing`);
   return {
     ...base,
-    b_c: section?.width ?? Number.NaN,
+    ...readBendRectangle(support, gather),
     t_p: gather.need(plate?.thickness, "thickness of the base plate"),
     F_y: steel && !isMissing(steel) ? steel.fy : Number.NaN,
   };
@@ -103,15 +106,15 @@ export const plateCompression = check({
   clause: "AISC Design Guide 1, 3rd ed., 4.3; AISC 360-22 F11.1",
   fails: "The plate bends up round the column under the bearing pressure.",
   seen: "A thin plate dished round the column, its corners off the grout.",
-  range: "Square tubes in the middle of the plate, bend lines at 0.95 of the side. The largest bearing stress is taken over the whole overhang. Stiffened plates and plates on leveling nuts without grout are not in it.",
-  formulas: [plateStrength, cantilever, evenPressure, concreteModulus, modularRatio, cantileverMoment, thicknessNeeded],
+  range: "Columns in the middle of the plate. Between the flanges of a W the plate is taken as held. The largest bearing stress is taken over the whole overhang. Stiffened plates and plates on leveling nuts without grout are not in it.",
+  formulas: [plateStrength, bendSide, cantilever, evenPressure, concreteModulus, modularRatio, cantileverMoment, thicknessNeeded],
   applies: (support) => support.base !== undefined && support.column !== undefined,
   inputs: readPlate,
   fixedBy: (support) => support.base?.fields.plate?.value.thickness ?? support.base,
   evaluate: (inputs, demand, calc) => {
     const { B, N, F_y, t_p } = inputs;
     const m_d = calc(plateStrength, { F_y, t_p });
-    const l = calc(cantilever, { B, N, b_c: inputs.b_c });
+    const l = calc(cantilever, { B, N, b_px: inputs.b_px, b_py: inputs.b_py });
     if (l <= 0) return unchecked("the plate does not reach past the column; take a larger plate");
     const { P, Mx, My } = demand.base;
     let f_p: number;

@@ -10,15 +10,16 @@ import { formula } from "../../formula/declare.js";
 import { bendLine } from "../../mechanics/plate-bend-lines.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "./distribution.js";
+import { bendSide } from "./bend-rectangle.js";
 import { plateStrength, readPlate, thicknessNeeded } from "./plate-compression.js";
 
 export const bendSquare = formula({
   id: "base.bend-square",
-  text: "c = 0.95 * b_c / 2",
-  source: "AISC Design Guide 1, 3rd ed., bend lines at 0.95 of the side of a square HSS",
+  text: "c = b_p / 2",
+  source: "geometry",
   symbols: {
-    c: { kind: "length", meaning: "half the square the plate bends about" },
-    b_c: { kind: "length", meaning: "side of the column", field: "columns.*.section" },
+    c: { kind: "length", meaning: "half the rectangle the plate bends about" },
+    b_p: { kind: "length", meaning: "its side", field: "columns.*.section" },
   },
 });
 
@@ -43,8 +44,8 @@ export const plateUplift = check({
   fails: "The plate bends between the tube and the rods that hold it down.",
   seen: "A plate bent up along the tube's face or across its corners after a storm, the rods unbroken.",
   range:
-    "Square tubes in the middle of the plate. Tension spreads at 45° to a line along the tube's side, or to the diagonal line across its corner, clipped at the plate's edges and half way to the next rod. Prying on the rods is not in it, nor is the weld.",
-  formulas: [plateStrength, concreteModulus, modularRatio, bendSquare, rodMoment, thicknessNeeded],
+    "Columns in the middle of the plate; round and W columns by a rectangle about them, which for a corner of a W is common practice without a source. Tension spreads at 45° to a line along the tube's side, or to the diagonal line across its corner, clipped at the plate's edges and half way to the next rod. Prying on the rods is not in it, nor is the weld.",
+  formulas: [plateStrength, concreteModulus, modularRatio, bendSide, bendSquare, rodMoment, thicknessNeeded],
   applies: (support) => support.base !== undefined && support.column !== undefined,
   inputs: readPlate,
   fixedBy: (support) => support.base?.fields.plate?.value.thickness ?? support.base,
@@ -54,8 +55,9 @@ export const plateUplift = check({
     const contact = distribute(inputs, demand, calc);
     if (isUnstable(contact)) return unchecked(tipsOver(contact));
     if (!contact.tensions.some((T) => T > 0)) return weigh(0, m_d, "momentPerLength");
-    const half = calc(bendSquare, { b_c: inputs.b_c });
-    const worst = calc.routine(bendLine, { width: B, length: N, half, rods, tensions: contact.tensions });
+    const half = calc(bendSquare, { b_p: inputs.b_px });
+    const halfY = inputs.b_py === inputs.b_px ? half : calc(bendSquare, { b_p: inputs.b_py });
+    const worst = calc.routine(bendLine, { width: B, length: N, half, halfY, rods, tensions: contact.tensions });
     if (!worst) return unchecked("the rods in tension stand within the column's own outline, where this method has no bend line; move the rods out");
     calc.note(worst.line === "corner" ? "The rod stands off a corner of the tube: diagonal bend line." : "The rod stands off a side of the tube: bend line along that side.");
     const m_u = calc(rodMoment, { T: worst.tension, a: worst.distance, b_eff: worst.width });

@@ -14,10 +14,10 @@ function factorOf(condition: Condition, top: Top): number {
   return condition === "fixed base and top" || top === "fixed" ? factors["both fixed"] : factors.cantilever;
 }
 
-/** The larger factor of both plan directions; NaN where it is not known how the top is held. */
-export function effectiveLengthFactor(fields: Column | undefined, gather: Gather): number {
+/** Factors for swaying along x and along y; NaN where it is not known how the top is held. */
+export function effectiveLengthFactors(fields: Column | undefined, gather: Gather): { readonly x: number; readonly y: number } {
   const top = gather.needs(fields?.["top of column"], "top of column, pinned or fixed");
   const x = gather.may(fields?.["sway along x"]) ?? "fixed base";
   const y = gather.may(fields?.["sway along y"]) ?? "fixed base";
-  return top === undefined ? Number.NaN : Math.max(factorOf(x, top), factorOf(y, top));
+  return top === undefined ? { x: Number.NaN, y: Number.NaN } : { x: factorOf(x, top), y: factorOf(y, top) };
 }

@@ -2,25 +2,17 @@
  * The column bends and carries axial force at once. A cantilevered column under an open roof takes the whole side load in bending at
  * its base, while the roof presses down or lifts; an overloaded one leans, and folds just above the base plate.
  *
- * AISC 360-22 H1.1 (compression) and H1.2 (tension), with E3, E7, F7 and D2. Moments at the base and at the top come from one
+ * AISC 360-22 H1.1 (compression) and H1.2 (tension), with D2, E3, E4, E7, F2, F3, F6, F7, F8, and H3.2 where the column is twisted. Moments at the base and at the top come from one
  * combination; they are magnified for the axial force on the leaning column here, unless they come with second order in them.
  */
 import type { Demand, Forces } from "../../actions/demand.js";
-import { findSteel } from "../../catalog/materials.js";
-import { isMissing } from "../../catalog/lookup.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
-import type { Support } from "../../project/model.js";
-import { check, unchecked, weigh, type Gather, type Outcome } from "../contract.js";
-import { compressiveDesignStrength, compressiveStrength, effectiveArea, effectiveWallWidth, elasticStress, flatWidth, type HssProperties, nominalStress, slendernessRatio, slenderWallLimit, tensileDesignStrength, wallElasticStress } from "./compression.js";
-import { effectiveLengthFactor } from "./effective-length.js";
-import { compactFlangeLimit, compactWebLimit, effectiveFlangeWidth, effectiveSectionModulus, flexuralDesignStrength, flexuralStrength, noncompactFlange, noncompactWeb, plasticMoment, slenderFlange, slenderFlangeLimit, slenderWebLimit } from "./flexure.js";
-
-export interface ColumnInputs extends HssProperties {
-  readonly section: string;
-  readonly L: number;
-  readonly K: number;
-}
+import { check, unchecked, weigh, type Outcome } from "../contract.js";
+import { compressionFormulas, compressiveStrength, tensileDesignStrength } from "./compression.js";
+import { axesOf, readColumn, type ColumnInputs } from "./member.js";
+import { shearAt, shearFormulas, shearStrength } from "./shear.js";
+import { flexuralStrength, flexureFormulas, type FlexuralStrength } from "./strength.js";
 
 export const elasticLoad = formula({
   id: "column.elastic-load",
@@ -69,7 +61,7 @@ export const axialSize = formula({
 
 export const interaction = formula({
   id: "column.interaction",
-  text: "U = P_r / P_c >= 0.2 ? P_r / P_c + 8 / 9 * (M_rx / M_c + M_ry / M_c) : P_r / (2 * P_c) + (M_rx / M_c + M_ry / M_c)",
+  text: "U = P_r / P_c >= 0.2 ? P_r / P_c + 8 / 9 * (M_rx / M_cx + M_ry / M_cy) : P_r / (2 * P_c) + (M_rx / M_cx + M_ry / M_cy)",
   source: "AISC 360-22 Eq. H1-1a and H1-1b",
   symbols: {
     U: { kind: "ratio", meaning: "axial force and bending against strength" },
@@ -77,52 +69,80 @@ export const interaction = formula({
     P_c: { kind: "force", meaning: "design axial strength" },
     M_rx: { kind: "moment", meaning: "required moment about the east axis" },
     M_ry: { kind: "moment", meaning: "required moment about the north axis" },
-    M_c: { kind: "moment", meaning: "design flexural strength" },
+    M_cx: { kind: "moment", meaning: "design flexural strength about the east axis" },
+    M_cy: { kind: "moment", meaning: "design flexural strength about the north axis" },
   },
 });
 
-/** Reads the column of a support. */
-export function readColumn(support: Support, gather: Gather): ColumnInputs {
-  const fields = support.column?.fields;
-  const section = gather.needs(fields?.section, "column section");
-  const grade = gather.needs(fields?.grade, "column steel grade");
-  const steel = grade === undefined ? undefined : findSteel(grade);
-  if (steel && isMissing(steel)) gather.block(`${steel.problem}: its yield strength is missing`);
-  return {
-    section: section?.name ?? "",
-    L: gather.need(fields?.height, "column height"),
-    K: effectiveLengthFactor(fields, gather),
-    B: section?.width ?? Number.NaN,
-    t: section?.wall ?? Number.NaN,
-    slenderness: section?.slenderness ?? Number.NaN,
-    A: section?.area ?? Number.NaN,
-    I: section?.inertia ?? Number.NaN,
-    S: section?.sectionModulus ?? Number.NaN,
-    Z: section?.plasticModulus ?? Number.NaN,
-    r: section?.gyration ?? Number.NaN,
-    F_y: steel && !isMissing(steel) ? steel.fy : Number.NaN,
-  };
+export const resultantMoment = formula({
+  id: "column.resultant-moment",
+  text: "M = sqrt(M_x^2 + M_y^2)",
+  source: "statics: a round section is alike about every axis, so that both moments make one",
+  symbols: { M: { kind: "moment", meaning: "both moments together" }, M_x: { kind: "moment", meaning: "required moment about the east axis" }, M_y: { kind: "moment", meaning: "required moment about the north axis" } },
+});
+
+export const withTorsion = formula({
+  id: "column.interaction-with-torsion",
+  text: "U = P_r / P_c + M_rx / M_cx + M_ry / M_cy + U_v^2",
+  source: "AISC 360-22 Eq. H3-6, where torsion is more than a fifth of its strength; biaxial bending summed",
+  symbols: {
+    U: { kind: "ratio", meaning: "axial force, bending, shear and torsion against strength" },
+    P_r: { kind: "force", meaning: "required axial strength" },
+    P_c: { kind: "force", meaning: "design axial strength" },
+    M_rx: { kind: "moment", meaning: "required moment about the east axis" },
+    M_ry: { kind: "moment", meaning: "required moment about the north axis" },
+    M_cx: { kind: "moment", meaning: "design flexural strength about the east axis" },
+    M_cy: { kind: "moment", meaning: "design flexural strength about the north axis" },
+    U_v: { kind: "ratio", meaning: "shear and torsion against strength" },
+  },
+});
+
+export const torsionUse = formula({
+  id: "column.torsion-use",
+  text: "U_T = abs(T) / T_c",
+  source: "AISC 360-22 H3.2",
+  symbols: { U_T: { kind: "ratio", meaning: "torsion against its strength" }, T: { kind: "moment", meaning: "torsion" }, T_c: { kind: "moment", meaning: "design torsional strength" } },
+});
+
+/** Up to this share of its strength torsion is left out of the interaction, AISC 360-22 H3.2. */
+const torsionLeftOut = 0.2;
+
+/** Everything of one end set against strength. */
+function together(inputs: ColumnInputs, forces: Forces, P_r: number, P_c: number, M_rx: number, M_ry: number, M_c: FlexuralStrength, calc: Calc): number {
+  const isRound = inputs.shape === "round";
+  const terms = { P_r, P_c, M_rx: isRound ? calc(resultantMoment, { M_x: M_rx, M_y: M_ry }) : M_rx, M_ry: isRound ? 0 : M_ry, M_cx: M_c.x, M_cy: M_c.y };
+  const T = forces.Mz ?? 0;
+  if (T !== 0 && inputs.shape !== "W") {
+    const strength = shearStrength(inputs, calc);
+    if (strength.T !== undefined && calc(torsionUse, { T, T_c: strength.T }) > torsionLeftOut) return calc(withTorsion, { ...terms, U_v: shearAt(inputs, strength, forces, calc) ?? 0 });
+  }
+  return calc(interaction, terms);
 }
 
 /** The interaction at one end of the column, or an outcome that ends the check. */
-function atOneEnd(inputs: ColumnInputs, forces: Forces, magnified: Demand["magnified"], M_c: number, calc: Calc): number | Outcome {
+function atOneEnd(inputs: ColumnInputs, forces: Forces, magnified: Demand["magnified"], M_c: FlexuralStrength, calc: Calc): number | Outcome {
   const P_r = calc(axialSize, { P: forces.P });
   if (forces.P <= 0) {
     const P_c = calc(tensileDesignStrength, { F_y: inputs.F_y, A: inputs.A });
     const M_rx = calc(magnifiedMoment, { B_2: 1, M: forces.Mx });
     const M_ry = calc(magnifiedMoment, { B_2: 1, M: forces.My });
-    return calc(interaction, { P_r, P_c, M_rx, M_ry, M_c });
+    return together(inputs, forces, P_r, P_c, M_rx, M_ry, M_c, calc);
   }
-  const P_e = calc(elasticLoad, { I: inputs.I, K: inputs.K, L: inputs.L });
-  if (P_r >= P_e) {
+  const { aboutX, aboutY } = axesOf(inputs);
+  // A sway along y bends the column about x.
+  const P_ex = calc(elasticLoad, { I: aboutX.I, K: inputs.K_y, L: inputs.L });
+  const P_ey = inputs.K_x === inputs.K_y && aboutX.I === aboutY.I ? P_ex : calc(elasticLoad, { I: aboutY.I, K: inputs.K_x, L: inputs.L });
+  const least = P_ex <= P_ey ? P_ex : P_ey;
+  if (P_r >= least) {
     calc.note("The axial force reaches the elastic buckling load at reduced stiffness: the column is not stable.");
-    return weigh(P_r, P_e, "force");
+    return weigh(P_r, least, "force");
   }
-  const B_2 = magnified ? 1 : calc(magnifier, { P_r, P_e });
-  const P_c = compressiveStrength(inputs, inputs.K, inputs.L, calc);
-  const M_rx = calc(magnifiedMoment, { B_2, M: forces.Mx });
-  const M_ry = calc(magnifiedMoment, { B_2, M: forces.My });
-  return calc(interaction, { P_r, P_c, M_rx, M_ry, M_c });
+  const B_2x = magnified ? 1 : calc(magnifier, { P_r, P_e: P_ex });
+  const B_2y = magnified ? 1 : P_ex === P_ey ? B_2x : calc(magnifier, { P_r, P_e: P_ey });
+  const P_c = compressiveStrength(inputs, calc);
+  const M_rx = calc(magnifiedMoment, { B_2: B_2x, M: forces.Mx });
+  const M_ry = calc(magnifiedMoment, { B_2: B_2y, M: forces.My });
+  return together(inputs, forces, P_r, P_c, M_rx, M_ry, M_c, calc);
 }
 
 export const columnInteraction = check({
@@ -130,19 +150,19 @@ export const columnInteraction = check({
   title: "Bending and axial force in the column",
   link: "column",
   level: "strength",
-  clause: "AISC 360-22 H1.1, H1.2 with D2, E3, E7, F7",
+  clause: "AISC 360-22 H1.1, H1.2, H3.2 with D2, E3, E4, E7, F2, F3, F6, F7, F8",
   fails: "The column's wall buckles or yields under bending and axial force together.",
   seen: "A cantilevered column leans for good after a storm; the wall dents on the pressed side just above the base plate.",
   range:
-    "Square hollow sections. The base is taken as rigid: the turning of the pier or footing below is not in it, and a base that gives makes the column weaker and more flexible. " +
-    "K goes by what holds the column against sway, the worse of both directions: 2.1 for a cantilever, 1.2 fixed at both ends, 1.0 in a braced bay. Under a roof the moments come with the second order of the whole story in them, columns that lean on others included; reactions given by hand are magnified here, by the column's own axial force at 0.8EI. Notional loads, shear and torsion are not in it.",
-  formulas: [plasticMoment, compactFlangeLimit, slenderFlangeLimit, noncompactFlange, flatWidth, effectiveFlangeWidth, effectiveSectionModulus, slenderFlange, compactWebLimit, slenderWebLimit, noncompactWeb, flexuralDesignStrength, axialSize, tensileDesignStrength, magnifiedMoment, interaction, elasticLoad, magnifier, slendernessRatio, elasticStress, nominalStress, slenderWallLimit, compressiveDesignStrength, wallElasticStress, effectiveWallWidth, effectiveArea],
+    "Hollow sections and W shapes without holes; design walls of 0.93 of nominal also for A1085, the safe side. The base is taken as rigid: the turning of the pier or footing below is not in it, and a base that gives makes the column weaker and more flexible. " +
+    "K goes by what holds the column against sway in each direction: 2.1 for a cantilever, 1.2 fixed at both ends, 1.0 in a braced bay. Under a roof the moments come with the second order of the whole story in them, columns that lean on others included; reactions given by hand are magnified here, by the column's own axial force at 0.8EI. Notional loads and the twist of W shapes are not in it.",
+  formulas: [...new Set([...flexureFormulas, axialSize, tensileDesignStrength, magnifiedMoment, interaction, elasticLoad, magnifier, ...compressionFormulas, resultantMoment, torsionUse, ...shearFormulas, withTorsion])],
   applies: (support) => support.column !== undefined,
   inputs: (support, gather) => readColumn(support, gather),
   fixedBy: (support) => support.column?.fields.section ?? support.column,
   evaluate: (inputs, demand, calc) => {
     const M_c = flexuralStrength(inputs, calc);
-    if (M_c === undefined) return unchecked("the webs of this section are slender in bending, which this method leaves out; take a thicker wall");
+    if ("because" in M_c) return unchecked(M_c.because);
     if (demand.magnified) calc.note("The moments come with the second order of the whole story in them, so that they are not magnified here.");
     calc.note("At the column base:");
     const base = atOneEnd(inputs, demand.base, demand.magnified, M_c, calc);

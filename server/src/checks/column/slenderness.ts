@@ -5,8 +5,8 @@
  * AISC 360-22 E2, user note: KL/r of a member designed for compression is preferably not above 200. A recommendation.
  */
 import { check, weigh } from "../contract.js";
-import { slendernessRatio } from "./compression.js";
-import { readColumn } from "./interaction.js";
+import { slendernessRatio, worstSlenderness } from "./compression.js";
+import { readColumn } from "./member.js";
 
 /** AISC 360-22 E2, user note (from memory). */
 const preferredLimit = 200;
@@ -26,7 +26,7 @@ export const columnSlenderness = check({
   fixedBy: (support) => support.column?.fields.section ?? support.column,
   evaluate: (inputs, demand, calc) => {
     if (demand.base.P <= 0) return weigh(0, preferredLimit, "number");
-    return weigh(calc(slendernessRatio, { K: inputs.K, L: inputs.L, r: inputs.r }), preferredLimit, "number");
+    return weigh(worstSlenderness(inputs, calc), preferredLimit, "number");
   },
   advise: (inputs, outcome, say) =>
     `KL/r ${say.show(outcome.demand, "number")}; ${say.show(outcome.capacity, "number")} recommended for ${inputs.section}. Take a wider section.`,

@@ -14,8 +14,9 @@ export const columns = named(
     from: point("First column of the line in plan: x, y."),
     to: point("Last column of the line in plan: x, y."),
     at: point("Place of a single column in plan: x, y."),
-    section: section("Square hollow section by its designation, HSS6x6x3/8."),
-    grade: choice(["A500 Gr C", "A500 Gr B", "A1085"], "Steel grade of the column.", { assumed: { text: "A500 Gr C", source: "the usual grade of square HSS; AISC 360-22 A3" } }),
+    section: section("Section by its designation: HSS6x6x3/8, HSS8x4x1/4, HSS6.000x0.280, Pipe 6 STD or W8x31; a W of other sizes as W 8 x 8 in, flange 0.435 in, web 0.285 in, fillet 0.394 in."),
+    "deep side": choice(["along x", "along y"], "Which way the depth of a rectangular section or W lies in plan: the long side, or the web."),
+    grade: choice(["A500 Gr C", "A500 Gr B", "A1085", "A53 Gr B", "A992", "A36", "A572 Gr 50"], "Steel grade of the column.", { assumed: { text: "A500 Gr C", source: "the usual grade of square HSS; AISC 360-22 A3; pipe and W shapes need theirs stated" } }),
     height: quantity("distance", "Height of the column from the top of its base plate to the roof framing."),
     "top of column": choice(["pinned", "fixed"], "How the column meets the roof: pinned carries no moment, fixed does.", {
       assumed: { text: "pinned", source: "the safe side for the column base of a cantilevered column" },
