@@ -79,7 +79,7 @@ describe("a slip in a field", () => {
     ["bars: 8 no. 66", "bar.unknown", "no. 66", "not a bar that is made", "bars: 8 no. 18"],
     ["restrained at grade: maybe", "yes-no.unknown", "maybe", "yes or no", "restrained at grade: yes"],
     ["kind: peir", "choice.unknown", "peir", "did you mean pier?", "kind: pier"],
-    ["kind: tower", "choice.unknown", "tower", "pier, footing on rock or wall on footing"],
+    ["kind: tower", "choice.unknown", "tower", "pier, footing, footing on rock or wall on footing"],
     ["spiral: no. 4 at 3", "quantity.no-unit", "3", "3 has no unit", "spiral: no. 4 at 3 in"],
     ["footing: 42 in x 14 in x 3 in", "shape.short-form", "42 in x 14 in x 3 in", "where 2 are needed"],
   ];

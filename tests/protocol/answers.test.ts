@@ -120,7 +120,7 @@ describe("Completion", () => {
   });
 
   it.each([
-    ["the choices of a field", "kind: pier", "kind: |", ["pier", "footing on rock", "wall on footing"]],
+    ["the choices of a field", "kind: pier", "kind: |", ["pier", "footing", "footing on rock", "wall on footing"]],
     ["yes and no", "leveling nuts: yes", "leveling nuts: |", ["yes", "no"]],
     ["names that can be referred to", "    ground: sand\n    concrete", "    ground: |\n    concrete", ["sand"]],
     ["units after a number", "diameter: 30 in", "diameter: 30 |", ["in", "mm"]],

@@ -130,11 +130,12 @@ export function combine<L extends CombinedLevel>(chosen: readonly Chosen<L>[], r
   return chosen.map(({ combination, label, cases, indices }) => {
     const { terms } = combination;
     const sum = (end: "top" | "base") => calc.routine(superposition, indices.map((at, i) => ({ factor: terms[i].factor, forces: reactions[at][end] })));
+    const permanent = indices.flatMap((at, i) => (terms[i].type === "D" || terms[i].type === "Ev" ? [{ factor: terms[i].factor, forces: reactions[at].base }] : []));
     const sways = indices.flatMap((at, i) => {
       const { sway } = reactions[at];
       return sway ? [{ factor: terms[i].factor, sway }] : [];
     });
     const sway = sways.length === indices.length ? calc.routine(swaySum, sways) : undefined;
-    return { level: combination.level, label, combination, cases, top: sum("top"), base: sum("base"), sway };
+    return { level: combination.level, label, combination, cases, top: sum("top"), base: sum("base"), dead: superposition.run(permanent).P, sway };
   });
 }

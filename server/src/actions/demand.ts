@@ -57,6 +57,8 @@ export interface Demand<L extends Level = Level> {
   readonly top: Forces;
   /** At the column base, top of the base plate. */
   readonly base: Forces;
+  /** The part of the axial force at the column base that is dead load, factored; left out where the reaction came already combined. */
+  readonly dead?: number;
   /** Movement of the column top in plan, east and north, m; known where the roof's loads were carried down. */
   readonly sway?: { readonly x: number; readonly y: number };
   /** Set where second order has been looked at for the whole story: by how much moments and movements are magnified along each axis. */

@@ -78,6 +78,37 @@ export const spacedShortForm = (spacing: string): ShortForm => ({
   },
 });
 
+/** `no. 5 at 10 in` or `6 no. 5`: bars of one direction by their spacing or by their number. */
+export const matShortForm: ShortForm = {
+  example: "no. 5 at 10 in, or 6 no. 5",
+  split: (text) => (/\s(?:at|@)\s|@/iu.test(text) ? spacedShortForm("spacing") : barsShortForm).split(text),
+};
+
+/** The same bars each way. */
+export const eachWayShortForm: ShortForm = {
+  example: "no. 5 at 10 in, or 6 no. 5, each way",
+  split: (text) => {
+    const bare = text.replace(/[,\s]+each\s+way\s*$/iu, "");
+    const [piece] = pieces(bare, /$^/gu);
+    return [part("along x", piece), part("along y", piece)];
+  },
+};
+
+const round = /^(.+?)\s+(?:diameter|dia\.?|round)$/iu;
+
+/** `16 in x 20 in`, `16 in square`, `18 in diameter`. */
+export const pedestalShortForm: ShortForm = {
+  example: "16 in x 16 in, or 18 in diameter",
+  split: (text) => {
+    const [piece] = pieces(text, /$^/gu);
+    const single = round.exec(piece.text);
+    if (single) return [part("diameter", { text: single[1], start: piece.start })];
+    const square = /^(.+?)\s+square$/iu.exec(piece.text);
+    if (square) return [part("width", { text: square[1], start: piece.start }), part("length", { text: square[1], start: piece.start })];
+    return sizes("16 in x 16 in, 16 in square or 18 in diameter", ["width", "length"])(text);
+  },
+};
+
 /** `4 x 1 in F1554 Gr 36, headed, 20 in deep, 10 in square`. */
 export const anchorsShortForm: ShortForm = {
   example: "4 x 1 in F1554 Gr 36, headed, 20 in deep, 10 in square",

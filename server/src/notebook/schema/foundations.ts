@@ -1,12 +1,26 @@
 /** What the supports stand on, down to the ground. */
 import { bar, choice, named, number, quantity, record, reference, yesNo } from "../fields.js";
-import { barsShortForm, spacedShortForm, stripShortForm } from "../short-forms.js";
+import { barsShortForm, eachWayShortForm, matShortForm, pedestalShortForm, spacedShortForm, stripShortForm } from "../short-forms.js";
 import { combined, noted, reactions } from "./shared.js";
+
+const mat = (along: string, across: string) =>
+  record(
+    `Bars along ${along}, by their spacing or by their number.`,
+    {
+      bar: bar("Bar size."),
+      spacing: quantity("length", "Spacing of the bars."),
+      count: number(`How many bars lie across ${across} of the pad.`, { integer: true, least: 2, most: 200 }),
+    },
+    matShortForm,
+  );
+
+const mats = (where: string) =>
+  record(`Bars at the ${where} of a footing's pad, both ways.`, { "along x": mat("x", "the length"), "along y": mat("y", "the width") }, eachWayShortForm);
 
 export const foundations = named(
   "What the supports stand on, down to the ground.",
   record("One kind of foundation.", {
-    kind: choice(["pier", "footing on rock", "wall on footing"], "Kind of foundation."),
+    kind: choice(["pier", "footing", "footing on rock", "wall on footing"], "Kind of foundation: a pier, a footing (a pad, alone or with a pedestal, that bears on its ground), a footing doweled to rock, a wall on a strip footing."),
     ground: reference("ground", "The ground it stands in or on, by its name under ground."),
     concrete: quantity("stress", "Concrete strength f'c at 28 days.", { assumed: { text: "3000 psi", source: "a usual lower strength; ACI 318-19 19.2.1 allows no less than 2500 psi" }, units: ["psi", "MPa"] }),
     diameter: quantity("length", "Diameter of a round pier.", { units: ["in", "mm"] }),
@@ -15,7 +29,7 @@ export const foundations = named(
     depth: quantity("distance", "Depth of the underside below grade."),
     "above grade": quantity("length", "Height of the top of concrete above grade.", { bounds: "zero or more", assumed: { text: "0 in", source: "top of concrete at grade" } }),
     "ignored depth": quantity("distance", "Depth of soil at the top left out of side resistance and lateral bearing.", { bounds: "zero or more" }),
-    bars: record("Vertical bars.", { count: number("How many bars.", { integer: true, least: 3, most: 60 }), bar: bar("Bar size.") }, barsShortForm),
+    bars: record("Vertical bars of a pier, or of a footing's pedestal; those of a pedestal go down into the pad and end there in hooks.", { count: number("How many bars.", { integer: true, least: 3, most: 60 }), bar: bar("Bar size.") }, barsShortForm),
     spiral: record("Spiral or ties round the vertical bars.", { bar: bar("Bar size."), pitch: quantity("length", "Pitch.") }, spacedShortForm("pitch")),
     "restrained at grade": yesNo("Whether a rigid slab that can take the reaction holds the pier at grade.", {
       assumed: { text: "no", source: "IBC 2021 1807.3.2.1: unrestrained unless a rigid floor is stated" },
@@ -23,6 +37,27 @@ export const foundations = named(
     thickness: quantity("length", "Thickness of the wall or of the pad."),
     height: quantity("distance", "Height of the wall above its footing."),
     footing: record("The strip footing under a wall.", { width: quantity("length", "Width of the footing."), thickness: quantity("length", "Thickness of the footing.") }, stripShortForm),
+    pedestal: record(
+      "The pedestal on the middle of a footing's pad. Its height follows from the depth, the top of concrete and the thickness of the pad.",
+      {
+        width: quantity("length", "Side of the pedestal along x.", { units: ["in", "mm"] }),
+        length: quantity("length", "Side of the pedestal along y.", { units: ["in", "mm"] }),
+        diameter: quantity("length", "Diameter of a round pedestal.", { units: ["in", "mm"] }),
+      },
+      pedestalShortForm,
+    ),
+    "bottom bars": mats("bottom"),
+    "top bars": mats("top"),
+    "hooked bars": yesNo("Whether the bars of the pad end in standard hooks.", { assumed: { text: "no", source: "the safe side for their development" } }),
+    "bar grade": choice(["Gr 60", "Gr 80"], "Grade of the bars of a footing.", { assumed: { text: "Gr 60", source: "the usual grade; ASTM A615" } }),
+    cover: quantity("length", "Clear cover of the bars of a footing.", { assumed: { text: "3 in", source: "concrete cast against the ground; ACI 318-19 Table 20.5.1.3.1" }, units: ["in", "mm"] }),
+    backfill: choice(["loose", "compacted and tested"], "How the soil beside and above a footing is put back. Loose soil loads the ground but is not counted to hold the footing down or to stand against its side.", {
+      assumed: { text: "loose", source: "the safe side; common practice, no source" },
+    }),
+    "backfill weight": quantity("unitWeight", "Unit weight of the soil above the pad. Left out: that of the ground."),
+    "held down by": choice(["weight", "soil cone", "side friction"], "What holds a footing against uplift beyond its own weight: the soil straight above it, the cone of soil lifted with it, or friction on the sides of the soil above it. A cone and friction are never counted together.", {
+      assumed: { text: "weight", source: "the least of the three; common practice, no source" },
+    }),
     "length per post": quantity("distance", "Length of wall that acts with one post in uplift."),
     dowels: record("Bars drilled and set into the rock.", {
       count: number("How many dowels act with one support.", { integer: true, least: 1, most: 100 }),

@@ -19,6 +19,10 @@ export const ground = named(
     drained: yesNo("Whether water drains from the rock surface under the footing."),
     "dowel bond": quantity("stress", "Ultimate bond between grout or adhesive and rock. It has no default: ask the geotechnical engineer and prove it by pull tests."),
     "bond safety": number("Factor of safety on rock bond and on the rock cone.", { least: 1.5, most: 5, assumed: { text: "3", source: "from memory: working factor 2 to 3 for rock anchors" } }),
-    "cone angle": quantity("angle", "Half apex angle of the rock cone: 45° in sound rock, 30° in fractured rock.", { units: ["deg"] }),
+    friction: number("Coefficient of friction between the footing and the ground, an allowable value, in place of the presumptive one of IBC 2021 Table 1806.2.", { least: 0, most: 1 }),
+    "friction angle": quantity("angle", "Angle of internal friction of the soil, from the report, for the bearing capacity equation.", { bounds: "zero or more", units: ["deg"] }),
+    cohesion: quantity("pressure", "Cohesion of the soil, from the report, for the bearing capacity equation.", { bounds: "zero or more" }),
+    "bearing safety": number("Factor of safety on the bearing capacity equation; it has no default: the report states it.", { least: 1.5, most: 6 }),
+    "cone angle": quantity("angle", "Half apex angle of the cone that is lifted: of rock 45° where sound, 30° where fractured; of soil above a footing 20° to 30° from the vertical (from memory).", { units: ["deg"] }),
   }),
 );
