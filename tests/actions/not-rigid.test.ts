@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { ColumnActions } from "../../server/src/actions/demand.js";
-import { baseOf, foot, pound, solved, totalOf, type Line } from "./given.js";
+import { baseOf, foot, pound, recordOf, solved, totalOf, type Line } from "./given.js";
 
 /** Two lines of three under 24 ft by 20 ft: 3, 12 and 21 ft along x, 3 and 17 ft along y. The middle column of the south line is short and stiff. */
 const lines: readonly Line[] = [
@@ -35,6 +35,15 @@ describe("by tributary width", () => {
     const rigid = solved({ roof: { slope: 0 }, lines });
     const share = rigid.columns.slice(0, 3).reduce((sum, column) => sum + baseOf(column, "wind/west/minimum").Vx, 0);
     expect(share).toBeGreaterThan(0.7 * totalOf(rigid.actions, "wind/west/minimum").Vx);
+  });
+
+  // 49.03 psf * 0.85 on 2 ft by 24 ft: 1.5 windward, 1.0 leeward; a third of it to each column of the line next to the edge.
+  it("the push on a fascia goes to the line next to it, by width, and not to the far one", () => {
+    const edge = solved({ roof: { ...flat, fascia: recordOf({ "south edge": 2 * foot }) }, lines });
+    const more = (from: string) => edge.columns.map((column, i) => (baseOf(column, `wind/${from}/A/clear`).Vy - baseOf(columns[i], `wind/${from}/A/clear`).Vy) / pound);
+    const whole = 49.029 * 0.85 * 48;
+    more("south").forEach((value, i) => expect(value).toBeCloseTo(i < 3 ? (1.5 * whole) / 3 : 0, -1));
+    more("north").forEach((value, i) => expect(value).toBeCloseTo(i < 3 ? -whole / 3 : 0, -1));
   });
 
   it("names the way in the derivation of each case", () => {

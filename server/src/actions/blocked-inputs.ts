@@ -6,7 +6,7 @@ import type { Edge } from "./demand.js";
 import { edges, middleOfSide, type RoofPlane } from "./roof-plane.js";
 import type { Wanted } from "./wanted.js";
 import { blockedShare, isOverHalf, mostClosed, neighborShare, panelShare, wallShare, type EdgeShares } from "./wind/blocked.js";
-import type { PostPanel } from "./wind/drag.js";
+import type { PostPanel } from "./wind/panels.js";
 import type { FlowBelow } from "./wind/free-roof.js";
 
 interface PanelPost {

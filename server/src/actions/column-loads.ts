@@ -1,147 +1,189 @@
 /**
- * Loads that meet a column between its ends, as the drag of the wind. The roof first props the column at its top; the prop's force then goes to the roof,
- * which shares it among all columns like any other push. For columns with pinned tops this is exact: equal columns under equal drag
- * each stand as a cantilever. A fixed top is taken as pinned here, which puts a little more moment into the base.
+ * Loads that meet a column between its ends, as the drag of the wind. The roof first props the column at its top, and where the top is fixed holds it against
+ * turning there; force and moment of the prop then go to the roof, which shares them among all columns like any other push. Displacement method; exact
+ * for a roof that is one plate.
  */
 import { formula } from "../formula/declare.js";
 import type { Calc } from "../formula/types.js";
 import type { Forces } from "../mechanics/forces.js";
-import type { RoofColumn, RoofLoad } from "../mechanics/rigid-roof.js";
+import type { EndsHeld, RoofColumn, RoofLoad } from "../mechanics/rigid-roof.js";
+import { superpose } from "../mechanics/superposition.js";
 import type { Reaction } from "./way-down.js";
 
-/** A load along a stretch of a column, N/m toward the east and the north; heights in m above the column base. */
+/** A load along a stretch of a column, N/m toward the east (x) or the north (y); heights in m above the column base. */
 export interface ColumnLoad {
   /** Number of the column in the order of the inputs. */
   readonly at: number;
-  readonly wx: number;
-  readonly wy: number;
+  readonly axis: "x" | "y";
+  readonly w: number;
   readonly from: number;
   readonly to: number;
-  /** Whether the base holds a moment, by the direction of the push. */
-  readonly holds: { readonly x: boolean; readonly y: boolean };
+  /** Which ends hold a moment in this direction. */
+  readonly ends: EndsHeld;
 }
 
 const w = { kind: "lineLoad", meaning: "load along the column" } as const;
 const a = { kind: "distance", meaning: "where it begins, above the base" } as const;
 const b = { kind: "distance", meaning: "where it ends, above the base" } as const;
 const H = { kind: "distance", meaning: "column height", field: "columns.*.height" } as const;
+const R_t = { kind: "force", meaning: "force of the roof on the column top" } as const;
+const M_t = { kind: "moment", meaning: "moment of the roof on the column top" } as const;
+const F = { kind: "force", meaning: "force of the load in all" } as const;
+const k = { kind: "ratio", meaning: "sense of the moment", range: [-1, 1] } as const;
+const z_b = { kind: "distance", meaning: "elevation of the column base", range: [-2, 2] } as const;
 
 const propFixed = formula({
   id: "actions.column-load.prop-fixed",
   text: "R_t = w * (H * (b^3 - a^3) - (b^4 - a^4) / 4) / (2 * H^3)",
   source: "beam theory: a column fixed at its base and propped at its top; 3/8 of a load along all of it",
-  symbols: { R_t: { kind: "force", meaning: "force of the roof on the column top" }, w, H, a, b },
+  symbols: { R_t, w, H, a, b },
 });
 
 const propPinned = formula({
   id: "actions.column-load.prop-pinned",
   text: "R_t = w * (b^2 - a^2) / (2 * H)",
   source: "statics: a column pinned at its base and propped at its top",
-  symbols: { R_t: { kind: "force", meaning: "force of the roof on the column top" }, w, H, a, b },
+  symbols: { R_t, w, H, a, b },
+});
+
+const propBoth = formula({
+  id: "actions.column-load.prop-both",
+  text: "R_t = w * (H * (b^3 - a^3) - (b^4 - a^4) / 2) / H^3",
+  source: "beam theory: a column fixed at its base and at its top; half of a load along all of it",
+  symbols: { R_t, w, H, a, b },
+});
+
+const momentBoth = formula({
+  id: "actions.column-load.top-moment-both",
+  text: "M_t = w * (H * (b^3 - a^3) / 3 - (b^4 - a^4) / 4) / H^2",
+  source: "beam theory: a column fixed at its base and at its top; w H² / 12 under a load along all of it",
+  symbols: { M_t, w, H, a, b },
+});
+
+const propTop = formula({
+  id: "actions.column-load.prop-top",
+  text: "R_t = w * (3 * H^2 * (b^2 - a^2) / 2 - (b^4 - a^4) / 4) / (2 * H^3)",
+  source: "beam theory: a column pinned at its base and fixed at its top; 5/8 of a load along all of it",
+  symbols: { R_t, w, H, a, b },
+});
+
+const momentTop = formula({
+  id: "actions.column-load.top-moment-top",
+  text: "M_t = w * (H^2 * (b^2 - a^2) / 2 - (b^4 - a^4) / 4) / (2 * H^2)",
+  source: "beam theory: a column pinned at its base and fixed at its top; w H² / 8 under a load along all of it",
+  symbols: { M_t, w, H, a, b },
 });
 
 const whole = formula({
   id: "actions.column-load.whole",
   text: "F = w * (b - a)",
   source: "statics",
-  symbols: { F: { kind: "force", meaning: "force of the load in all" }, w, a, b },
+  symbols: { F, w, a, b },
 });
 
 const middle = formula({
   id: "actions.column-load.middle",
   text: "z = z_b + (a + b) / 2",
   source: "geometry",
-  symbols: { z: { kind: "distance", meaning: "elevation of the middle of the load" }, z_b: { kind: "distance", meaning: "elevation of the column base", range: [-2, 2] }, a, b },
+  symbols: { z: { kind: "distance", meaning: "elevation of the middle of the load" }, z_b, a, b },
 });
 
-const topElevation = formula({
+const propElevation = formula({
   id: "actions.column-load.top",
-  text: "z_t = z_b + H",
-  source: "geometry",
-  symbols: { z_t: { kind: "distance", meaning: "elevation of the column top" }, z_b: { kind: "distance", meaning: "elevation of the column base", range: [-2, 2] }, H },
+  text: "z_t = z_b + H - M_t / R_t",
+  source: "statics: the force of the prop as far off the column top as its moment asks for",
+  symbols: { z_t: { kind: "distance", meaning: "elevation of the force on the roof" }, z_b, H, M_t, R_t },
 });
 
-const lessProp = formula({
+const topShear = formula({
   id: "actions.column-load.top-shear",
-  text: "V_t = V - R_t",
+  text: "V_t = -R_t",
   source: "statics: the roof holds the top back",
-  symbols: { V_t: { kind: "force", meaning: "shear at the column top" }, V: { kind: "force", meaning: "shear from the roof", range: [-1e5, 1e5] }, R_t: { kind: "force", meaning: "force of the prop" } },
+  symbols: { V_t: { kind: "force", meaning: "shear at the column top, beside that from the roof" }, R_t },
+});
+
+const topMoment = formula({
+  id: "actions.column-load.top-moment",
+  text: "M_e = k * M_t",
+  source: "statics; k is 1 about the north axis and -1 about the east axis, moments right-handed",
+  symbols: { M_e: { kind: "moment", meaning: "moment at the column top, beside that from the roof" }, k, M_t },
 });
 
 const baseShear = formula({
   id: "actions.column-load.base-shear",
-  text: "V_b = V + F - R_t",
+  text: "V_b = F - R_t",
   source: "statics",
-  symbols: {
-    V_b: { kind: "force", meaning: "shear at the column base" },
-    V: { kind: "force", meaning: "shear from the roof", range: [-1e5, 1e5] },
-    F: { kind: "force", meaning: "force of the load in all" },
-    R_t: { kind: "force", meaning: "force of the prop" },
-  },
+  symbols: { V_b: { kind: "force", meaning: "shear at the column base, beside that from the roof" }, F, R_t },
 });
 
 const baseMoment = formula({
   id: "actions.column-load.base-moment",
-  text: "M_b = M + k * (w * (b^2 - a^2) / 2 - R_t * H)",
+  text: "M_b = k * (w * (b^2 - a^2) / 2 - R_t * H + M_t)",
   source: "statics; k is 1 about the north axis and -1 about the east axis, moments right-handed",
-  symbols: {
-    M_b: { kind: "moment", meaning: "moment at the column base" },
-    M: { kind: "moment", meaning: "moment from the roof", range: [-1e5, 1e5] },
-    k: { kind: "ratio", meaning: "sense of the moment", range: [-1, 1] },
-    w,
-    a,
-    b,
-    R_t: { kind: "force", meaning: "force of the prop" },
-    H,
-  },
+  symbols: { M_b: { kind: "moment", meaning: "moment at the column base, beside that from the roof" }, k, w, a, b, R_t, H, M_t },
 });
 
-interface Parts {
-  readonly w: number;
+interface Prop {
   readonly R_t: number;
-  readonly F: number;
+  readonly M_t: number;
 }
 
-const none: Parts = { w: 0, R_t: 0, F: 0 };
-
-function partsOf(load: ColumnLoad, axis: "x" | "y", height: number, calc: Calc): Parts {
-  const along = axis === "x" ? load.wx : load.wy;
-  if (along === 0) return none;
-  const of = { w: along, H: height, a: load.from, b: load.to };
-  return { w: along, R_t: calc(load.holds[axis] ? propFixed : propPinned, of), F: calc(whole, { w: along, a: load.from, b: load.to }) };
+function propOf({ w: along, from, to, ends }: ColumnLoad, height: number, calc: Calc): Prop {
+  const of = { w: along, H: height, a: from, b: to };
+  if (!ends.top) return { R_t: calc(ends.base ? propFixed : propPinned, of), M_t: 0 };
+  return ends.base ? { R_t: calc(propBoth, of), M_t: calc(momentBoth, of) } : { R_t: calc(propTop, of), M_t: calc(momentTop, of) };
 }
+
+const along = (axis: "x" | "y", force: number): Pick<RoofLoad, "Fx" | "Fy"> => (axis === "x" ? { Fx: force, Fy: 0 } : { Fx: 0, Fy: force });
 
 /** The loads where they meet the columns, as forces in space. */
 export const forcesOfColumnLoads = (columns: readonly RoofColumn[], loads: readonly ColumnLoad[], calc: Calc): readonly RoofLoad[] =>
   loads.map((load) => {
-    const { x, y, base, height } = columns[load.at];
+    const { x, y, base } = columns[load.at];
     const z = calc(middle, { z_b: base, a: load.from, b: load.to });
-    return { x, y, z, Fx: partsOf(load, "x", height, calc).F, Fy: partsOf(load, "y", height, calc).F, Fz: 0 };
+    return { x, y, z, ...along(load.axis, calc(whole, { w: load.w, a: load.from, b: load.to })), Fz: 0 };
   });
 
 /** What the columns hand to the roof when it props them at their tops. */
 export const propsOnRoof = (columns: readonly RoofColumn[], loads: readonly ColumnLoad[], calc: Calc): readonly RoofLoad[] =>
   loads.map((load) => {
     const { x, y, base, height } = columns[load.at];
-    return { x, y, z: calc(topElevation, { z_b: base, H: height }), Fx: partsOf(load, "x", height, calc).R_t, Fy: partsOf(load, "y", height, calc).R_t, Fz: 0, over: { x1: x, x2: x, y1: y, y2: y } };
+    const prop = propOf(load, height, calc);
+    return { x, y, z: calc(propElevation, { z_b: base, H: height, ...prop }), ...along(load.axis, prop.R_t), Fz: 0, over: { x1: x, x2: x, y1: y, y2: y } };
   });
 
 /** What takes the props out again, so that with {@link propsOnRoof} and {@link forcesOfColumnLoads} the total is the load alone. */
-export const propsBack = (columns: readonly RoofColumn[], loads: readonly ColumnLoad[], calc: Calc): readonly RoofLoad[] =>
-  propsOnRoof(columns, loads, calc).map((prop) => ({ ...prop, Fx: -prop.Fx, Fy: -prop.Fy }));
+export const propsBack = (props: readonly RoofLoad[]): readonly RoofLoad[] => props.map((prop) => ({ ...prop, Fx: -prop.Fx, Fy: -prop.Fy }));
 
-function withLoad({ top, base, ...more }: Reaction, load: ColumnLoad, height: number, calc: Calc): Reaction {
-  const x = partsOf(load, "x", height, calc);
-  const y = partsOf(load, "y", height, calc);
-  const moment = (M: number, k: number, of: Parts): number => (of === none ? M : calc(baseMoment, { M, k, w: of.w, a: load.from, b: load.to, R_t: of.R_t, H: height }));
-  const sheared = (forces: Forces, f: (V: number, of: Parts) => number): Forces => ({ ...forces, Vx: x === none ? forces.Vx : f(forces.Vx, x), Vy: y === none ? forces.Vy : f(forces.Vy, y) });
-  return {
-    ...more,
-    top: sheared(top, (V, { R_t }) => calc(lessProp, { V, R_t })),
-    base: { ...sheared(base, (V, { F, R_t }) => calc(baseShear, { V, F, R_t })), Mx: moment(base.Mx, -1, y), My: moment(base.My, 1, x) },
-  };
+const none: Forces = { P: 0, Vx: 0, Vy: 0, Mx: 0, My: 0 };
+
+/** What the loads and the props do to the ends of one column. */
+export interface ColumnEffect {
+  readonly at: number;
+  readonly top: Forces;
+  readonly base: Forces;
 }
 
-/** Reactions of the columns with the loads on them added to what the roof brings. */
-export const withColumnLoads = (reactions: readonly Reaction[], columns: readonly RoofColumn[], loads: readonly ColumnLoad[], calc: Calc): readonly Reaction[] =>
-  reactions.map((reaction, i) => loads.filter(({ at }) => at === i).reduce((so, load) => withLoad(so, load, columns[i].height, calc), reaction));
+/** What each load does to the ends of its column, beside what the roof brings. */
+export const columnEffects = (columns: readonly RoofColumn[], loads: readonly ColumnLoad[], calc: Calc): readonly ColumnEffect[] =>
+  loads.map((load) => {
+    const { height } = columns[load.at];
+    const { R_t: R, M_t: M } = propOf(load, height, calc);
+    const F_all = calc(whole, { w: load.w, a: load.from, b: load.to });
+    const sense = load.axis === "x" ? 1 : -1;
+    const ends = (V: number, moment: number): Forces => (load.axis === "x" ? { ...none, Vx: V, My: moment } : { ...none, Vy: V, Mx: moment });
+    return {
+      at: load.at,
+      top: ends(calc(topShear, { R_t: R }), M === 0 ? 0 : calc(topMoment, { k: sense, M_t: M })),
+      base: ends(calc(baseShear, { F: F_all, R_t: R }), calc(baseMoment, { k: sense, w: load.w, a: load.from, b: load.to, H: height, R_t: R, M_t: M })),
+    };
+  });
+
+const sum = (one: Forces, other: Forces): Forces => superpose([{ factor: 1, forces: one }, { factor: 1, forces: other }]);
+
+/** Reactions of the columns with the effects of the loads on them added to what the roof brings. */
+export function withEffects(reactions: readonly Reaction[], effects: readonly ColumnEffect[]): readonly Reaction[] {
+  const found = [...reactions];
+  for (const { at, top, base } of effects) found[at] = { ...found[at], top: sum(found[at].top, top), base: sum(found[at].base, base) };
+  return found;
+}

@@ -4,8 +4,10 @@ import { runsAlong } from "../mechanics/plan-line.js";
 import type { Codes, Column, Roof, Site } from "../project/model.js";
 import type { Edge } from "./demand.js";
 import type { Wanted } from "./wanted.js";
-import type { Fascia, PostPanel, WindMember } from "./wind/drag.js";
+import type { WindMember } from "./wind/drag.js";
+import type { Fascia } from "./wind/fascia.js";
 import { mostSolidFrame } from "./wind/force-coefficients.js";
+import type { PostPanel } from "./wind/panels.js";
 import type { Hill } from "./wind/topography.js";
 import type { WindSite } from "./wind/velocity-pressure.js";
 
@@ -73,7 +75,7 @@ export function readPanels(name: string, column: Column, places: readonly { read
     bay: distanceBetween(first, second),
     across: isAlongX ? ("y" as const) : ("x" as const),
   };
-  return places.map((_, i) => ({ ...of, bays: i === 0 || i === places.length - 1 ? (1 as const) : (2 as const) }));
+  return places.map((_, i) => ({ ...of, bays: i === 0 || i === places.length - 1 ? (1 as const) : (2 as const), ofLine: places.length - 1, place: i }));
 }
 
 const bayLength = formula({

@@ -4,11 +4,16 @@
  */
 import { describe, expect, it } from "vitest";
 import type { RoofPlane } from "../../../server/src/actions/roof-plane.js";
-import { dragOnFascia, dragOnMembers, postDrag, type Fascia } from "../../../server/src/actions/wind/drag.js";
+import { dragOnMembers, postDrag } from "../../../server/src/actions/wind/drag.js";
+import { dragOnFascia, type Fascia } from "../../../server/src/actions/wind/fascia.js";
+import { panelLoad, type PostPanel } from "../../../server/src/actions/wind/panels.js";
 import type { WindSite } from "../../../server/src/actions/wind/velocity-pressure.js";
+import { Wanted } from "../../../server/src/actions/wanted.js";
+import { readPanels } from "../../../server/src/actions/wind-inputs.js";
 import { plainCalc, recordingCalc } from "../../../server/src/formula/calc.js";
+import type { RoofColumn } from "../../../server/src/mechanics/rigid-roof.js";
 import { kinds } from "../../../server/src/units/kinds.js";
-import { allEdges, baseOf, entries, foot, fourColumns, kip, mph, pound, psf, recordOf, solved, totalOf, unknownOf } from "../given.js";
+import { allEdges, baseOf, entries, foot, fourColumns, kip, mph, pound, psf, recordOf, solved, totalOf, unknownOf, type Line } from "../given.js";
 
 const inch = kinds.length.US.factor;
 const site: WindSite = { standard: "ASCE 7-22", V: 150 * mph, exposure: "C", K_zt: 1, groundElevation: 0 };
@@ -97,10 +102,11 @@ describe("members below the roof", () => {
 });
 
 describe("a fascia", () => {
+  const corners = [3, 21].flatMap((x) => [3, 17].map((y) => ({ x: x * foot, y: y * foot })));
   const all: Fascia = { north: 2 * foot, east: 2 * foot, south: 2 * foot, west: 2 * foot };
 
   it("up to 5 degrees is a parapet turned down: 1.5 windward and 1.0 leeward, both downwind", () => {
-    const loads = dragOnFascia(roof(4), all, site, q_h, "south", plainCalc);
+    const loads = dragOnFascia(roof(4), corners, all, site, q_h, "south", plainCalc);
     // 49.03 * 0.85 psf on 2 ft by 24 ft.
     near(loads[0].Fy / pound, 49.029 * 0.85 * 1.5 * 48);
     near(loads[1].Fy / pound, 49.029 * 0.85 * 1.0 * 48);
@@ -110,13 +116,13 @@ describe("a fascia", () => {
 
   it("of one edge counts on that edge, windward or leeward", () => {
     const south: Fascia = { ...all, north: 0, east: 0, west: 0 };
-    near(dragOnFascia(roof(4), south, site, q_h, "north", plainCalc)[0].Fy / pound, -49.029 * 0.85 * 48);
-    expect(dragOnFascia(roof(4), south, site, q_h, "west", plainCalc)).toEqual([]);
+    near(dragOnFascia(roof(4), corners, south, site, q_h, "north", plainCalc)[0].Fy / pound, -49.029 * 0.85 * 48);
+    expect(dragOnFascia(roof(4), corners, south, site, q_h, "west", plainCalc)).toEqual([]);
   });
 
   it("above 5 degrees is a solid panel, and that this is practice is said", () => {
     const { calc, steps } = recordingCalc();
-    const loads = dragOnFascia(roof(10), all, site, q_h, "west", calc);
+    const loads = dragOnFascia(roof(10), corners, all, site, q_h, "west", calc);
     // B/s of 10, s/h of 2/12: between 1.85 at 0.16 and at 0.2; both edges.
     for (const load of loads) near(load.Fx / pound, 49.029 * 0.7225 * 1.85 * 40);
     expect(steps.filter((step) => step.type === "note" && step.text.includes("common practice"))).toHaveLength(2);
@@ -157,13 +163,44 @@ describe("panels between columns", () => {
     expect(unknownOf({ lines: [single, fourColumns[1]] })).toMatch(/a line of columns for the panels of south/u);
   });
 
+  const line = (places: readonly number[], more = {}) => ({ name: "south", places: places.map((x) => ({ x, y: 3 })), fields: { ...fourColumns[0].fields, panels: panels(more) } });
+  /** Load along each column from its panels, in coefficient times feet. */
+  const lengths = (of: Line): readonly number[] => {
+    const columns = hssColumns(of);
+    const [post] = [...readPanels("south", recordOf({ panels: of.fields?.panels }) as never, of.places.map(({ x, y }) => ({ x: x * foot, y: y * foot })), new Wanted())];
+    return columns.map((column, i) => panelLoad(column, { ...(post as PostPanel), bays: i === 0 || i === columns.length - 1 ? 1 : 2, place: i }, site, 1, "by coefficient", plainCalc) / (q_h * 0.7225 * foot));
+  };
+  // Tops of the panels 2.5 ft above bases at 1.078 ft: s/h = 0.6986.
+  const hssColumns = (of: Line): readonly RoofColumn[] => of.places.map(({ x, y }) => ({ x: x * foot, y: y * foot, base: 1.078 * foot, height: 10 * foot, E: 2e11, area: 1e-3, Ix: 1e-5, Iy: 1e-5, top: "pinned" }));
+
+  // Two bays of 9 ft, B/s = 7.2 in all: 3.43 up to 2.5 ft from the windward end, 2.26 up to 5 ft, 1.66 up to 7.5 ft, then 1.05. By lever, the windward column:
+  // 2.5 (3.43 * 0.8611 + 2.26 * 0.5833 + 1.66 * 0.3056) + 1.5 * 1.05 * 0.0833 = 12.08 ft, against 1.6007 * 0.7 * 9 = 10.08 ft by case B.
+  // The middle column: 1.6007 * 0.7 * 18 = 20.17 ft by case B, against 12.60 ft.
+  it("at the ends of a long line take the higher pressure near the windward end, from whichever side the wind comes", () => {
+    const [first, middle, last] = lengths(line([3, 12, 21]));
+    near(first, 12.08, 0.001);
+    near(middle, 20.17, 0.001);
+    expect(last).toBeCloseTo(first, 9);
+  });
+
+  // s/h = 2.5/2.5: factor 0.8; coefficients at s/h = 1 for case B.
+  it("that stand on the ground have eight tenths of it", () => {
+    const columns = hssColumns(line([3, 12, 21])).map((column) => ({ ...column, base: 0 }));
+    const panel: PostPanel = { bottom: 0, height: 2.5 * foot, solidity: 1, bay: 9 * foot, bays: 1, ofLine: 2, place: 0, across: "y" };
+    near(panelLoad(columns[0], panel, site, -1, "by coefficient", plainCalc) / (q_h * 0.7225 * foot), -0.8 * 12.08, 0.001);
+  });
+
+  it("in a line shorter than twice their height know no windward end", () => {
+    // One bay of 4.9 ft by 2.5 ft: B/s = 1.96, C_f between 1.65 and 1.60 near s/h of 0.7.
+    const [first] = lengths(line([3, 7.9]));
+    near(first, 1.603 * 0.7 * 4.9, 0.003);
+  });
+
   it("in the middle of a line are taken from both sides", () => {
-    const line = { name: "south", places: [3, 12, 21].map((x) => ({ x, y: 3 })), fields: { ...fourColumns[0].fields, panels: panels() } };
-    const without = { ...line, fields: fourColumns[0].fields };
-    const shear = (of: typeof line | typeof without) => solved({ lines: [of, fourColumns[1]] }).columns.map((column) => baseOf(column, "wind/south/A/clear").Vy);
-    const more = shear(line).map((value, i) => value - shear(without)[i]);
+    const shear = (of: Line) => solved({ lines: [of, fourColumns[1]] }).columns.map((column) => baseOf(column, "wind/south/A/clear").Vy);
+    const bare = shear({ ...line([3, 12, 21]), fields: fourColumns[0].fields });
+    const more = shear(line([3, 12, 21])).map((value, i) => value - bare[i]);
     // The base of a low panel takes nearly all of it there.
-    expect(more[1] / more[0]).toBeGreaterThan(1.8);
-    expect(more[1] / more[0]).toBeLessThan(2);
+    near(more[1] / more[0], 20.17 / 12.08, 0.03);
   });
 });

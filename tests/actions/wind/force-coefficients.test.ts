@@ -1,6 +1,6 @@
 /** Source: ASCE 7-22 Figures 29.3-1, 29.4-1 and 29.4-2, as BNBC 2020 Figures 6.2.20 to 6.2.22 print them; interpolation by hand. */
 import { describe, expect, it } from "vitest";
-import { frameCoefficient, panelCoefficient, partlySolid, postCoefficient, relativeDiameter } from "../../../server/src/actions/wind/force-coefficients.js";
+import { frameCoefficient, panelCoefficient, partlySolid, postCoefficient, relativeDiameter, windwardEndCoefficients } from "../../../server/src/actions/wind/force-coefficients.js";
 import { plainCalc } from "../../../server/src/formula/calc.js";
 import { foot, psf } from "../given.js";
 
@@ -77,5 +77,31 @@ describe("solid panels, by B/s and s/h", () => {
   it("with a fifth open has 0.9106 of it", () => {
     expect(partlySolid.value({ epsilon: 0.8 })).toBeCloseTo(1 - 0.2 ** 1.5, 12);
     expect(partlySolid.value({ epsilon: 0.8 })).toBeCloseTo(0.9106, 4);
+  });
+});
+
+/** Case C of Figure 29.3-1: the region next to the windward end is in BNBC 2020 Figure 6.2.20, the others are from memory. */
+describe("a long panel in oblique wind", () => {
+  it.each([
+    [2, [2.25, 1.5]],
+    [3, [2.6, 1.7, 1.15]],
+    [4, [2.9, 1.9, 1.3, 1.1]],
+    [5, [3.1, 2, 1.45, 1.05, 1.05]],
+    [6, [3.3, 2.15, 1.55, 1.05, 1.05, 1.05]],
+    [7, [3.4, 2.25, 1.65, 1.05, 1.05, 1.05]],
+    [8, [3.55, 2.3, 1.7, 1.05, 1.05, 1.05]],
+    [9, [3.65, 2.35, 1.75, 1, 1, 1]],
+    [10, [3.75, 2.45, 1.85, 0.95, 0.95, 0.95]],
+    [13, [4, 2.6, 2, 1.5, 1.35, 0.9, 0.55]],
+    [45, [4.3, 2.55, 1.95, 1.85, 1.85, 1.1, 0.55]],
+  ])("of %d times its height has the coefficients %j", (r, expected) => {
+    const steps = windwardEndCoefficients(r, plainCalc);
+    expect(steps.slice(0, expected.length).map(({ value }) => value)).toEqual(expected);
+    expect(steps.map(({ to }) => to)).toEqual([1, 2, 3, 4, 5, 10, Number.POSITIVE_INFINITY]);
+  });
+
+  it("half way between two lengths has the mean", () => {
+    expect(windwardEndCoefficients(11.5, plainCalc)[0].value).toBeCloseTo(3.875, 9);
+    expect(windwardEndCoefficients(60, plainCalc)[0].value).toBe(4.3);
   });
 });

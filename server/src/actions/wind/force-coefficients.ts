@@ -109,6 +109,29 @@ export function panelCoefficient(B_over_s: number, s_over_h: number, calc: Calc)
   return calc(betweenRows, { C_1, C_2, r: s_over_h, r_1: panelHeights[lower], r_2: panelHeights[upper] });
 }
 
+/** Case C of ASCE 7-22 Figure 29.3-1 begins at this length over height. */
+export const windwardEndFrom = 2;
+
+const windwardEndLengths = [2, 3, 4, 5, 6, 7, 8, 9, 10, 13, 45] as const;
+
+/**
+ * ASCE 7-22 Figure 29.3-1, case C, by length over height: the region next to the windward end as BNBC 2020 Figure 6.2.20 has it, the regions beyond from memory. `to` is where a
+ * region ends, in heights of the panel from the windward end. A region that a shorter wall does not reach has the value of the first wall that does.
+ */
+const windwardEnd: readonly { readonly to: number; readonly values: readonly number[] }[] = [
+  { to: 1, values: [2.25, 2.6, 2.9, 3.1, 3.3, 3.4, 3.55, 3.65, 3.75, 4, 4.3] },
+  { to: 2, values: [1.5, 1.7, 1.9, 2, 2.15, 2.25, 2.3, 2.35, 2.45, 2.6, 2.55] },
+  { to: 3, values: [1.15, 1.15, 1.3, 1.45, 1.55, 1.65, 1.7, 1.75, 1.85, 2, 1.95] },
+  { to: 4, values: [1.1, 1.1, 1.1, 1.05, 1.05, 1.05, 1.05, 1, 0.95, 1.5, 1.85] },
+  { to: 5, values: [1.1, 1.1, 1.1, 1.05, 1.05, 1.05, 1.05, 1, 0.95, 1.35, 1.85] },
+  { to: 10, values: [1.1, 1.1, 1.1, 1.05, 1.05, 1.05, 1.05, 1, 0.95, 0.9, 1.1] },
+  { to: Number.POSITIVE_INFINITY, values: [1.1, 1.1, 1.1, 1.05, 1.05, 1.05, 1.05, 1, 0.95, 0.55, 0.55] },
+];
+
+/** Coefficients from the windward end on, in steps that end at so many heights of the panel. */
+export const windwardEndCoefficients = (B_over_s: number, calc: Calc): readonly { readonly to: number; readonly value: number }[] =>
+  windwardEnd.map(({ to, values }) => ({ to, value: along(windwardEndLengths, values, B_over_s, calc) }));
+
 export const partlySolid = formula({
   id: "wind.openings-factor",
   text: "k_o = 1 - (1 - epsilon)^1.5",

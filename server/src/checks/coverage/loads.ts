@@ -19,7 +19,7 @@ export const loadLines = linesOf("loads", carriesRoof, [
     id: "loads.wind-drag",
     line: "Drag of the wind on fascias, parapets, columns, beams and panels between columns.",
     by: ["loads.wind"],
-    left: "Drag of the wind on beams, braces, panels and fascias that the notebook does not describe, on walls that close up to a fifth of an edge, the higher pressure near the windward end of long panels in oblique wind, and bending between the ends of columns that no base holds.",
+    left: "Drag of the wind on beams, braces, panels and fascias that the notebook does not describe, on walls that close up to a fifth of an edge, and bending between the ends of columns that no base holds.",
   },
   { id: "loads.wind-blocked", line: "Flow blocked by a wall, stored goods or a building close by, and roofs with a wall less than 80 % open.", by: ["loads.wind"], left: "Roofs with a wall less than 80 % open, which leave the figures of open roofs, and the wind on a canopy fastened to a building." },
   { id: "loads.wind-edges", line: "Pressures on roof edges and corners for the connector at each column top.", by: ["column.top-connection"] },
