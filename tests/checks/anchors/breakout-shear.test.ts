@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { breakoutShear, type ShearBreakoutInputs } from "../../../server/src/checks/anchors/breakout-shear.js";
 import { pryout } from "../../../server/src/checks/anchors/pryout.js";
 import { basicShearByEdge, rowsToward, shearDepth, shearEccentricity, shearEnd, wedgeStrength } from "../../../server/src/checks/anchors/shear-wedge.js";
+import type { CheckDecl } from "../../../server/src/checks/contract.js";
 import { plainCalc, recordingCalc } from "../../../server/src/formula/calc.js";
 import { edgeNames } from "../../../server/src/mechanics/edge-rows.js";
 import { gatherer, inch, kip, ratioOf, run, say, strength, valuesOf } from "../given.js";
@@ -224,7 +225,7 @@ describe("laws of breakout in shear", () => {
         const here = within(made(base), [west, east, south, north]);
         const turned = within(made({ ...base, spacing: [base.spacing[1], base.spacing[0]] }), [north, south, west, east]);
         fc.pre(base.count !== 6 || Math.abs(base.spacing[0] - base.spacing[1]) > 0.01);
-        for (const of of [breakoutShear, pryout]) near(ratioOf(run(of, turned, push(-Vy, Vx))) || 1, ratioOf(run(of, here, push(Vx, Vy))) || 1, 1e-6);
+        for (const of of [breakoutShear, pryout] as readonly CheckDecl<any, "strength">[]) near(ratioOf(run(of, turned, push(-Vy, Vx))) || 1, ratioOf(run(of, here, push(Vx, Vy))) || 1, 1e-6);
       }),
       { numRuns: 500 },
     );

@@ -132,7 +132,8 @@ export const breakoutShear = check({
         ? "Washers are welded to the plate: the row farthest from the edge takes all the shear."
         : `Washers are loose in wide holes: the row nearest the edge takes all the shear${row.along.length < inputs.rods.length && row.along.length === 2 ? ", two rods of it" : ""}.`,
     );
-    const { toward: V_cbg, along: V_par } = wedgeStrength(inputs, row, calc);
+    // Found before by the same steps; they run again for a reader.
+    const { toward: V_cbg, along: V_par } = calc === plainCalc ? governing.strength : wedgeStrength(inputs, row, calc);
     const { V_n, V_t } = partsAt(edge, demand.base);
     if (V_n === 0 && V_t > 0) {
       calc.note("The shear runs along this edge.");

@@ -48,6 +48,10 @@ export const criticalEdge = formula({
   symbols: { c_cr: { kind: "length", meaning: "reach of the cone beside a rod" }, h: depth },
 });
 
+/**
+ * The largest edge distance is that of the near edges alone, as 17.6.2.1.2 words it. There are published examples that take it otherwise, or
+ * that leave the depth whole and cut the area alone; the strengths they print for the same rods are 1 to 3 % apart.
+ */
 export const nearEdgeDepth = formula({
   id: "anchors.near-edge-depth",
   text: "h = min(h_ef, max(c_a_max / 1.5, s / 3))",

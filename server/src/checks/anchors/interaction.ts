@@ -101,8 +101,8 @@ export const interaction = check({
     if ("because" in push) return push;
     const [r_N, r_V] = [pull, push].map(({ mode, outcome, part }) => {
       calc.note(`${mode.title}:`);
-      // Run again for the reader: the steps of the mode that governs.
-      mode.evaluate(inputs.modes[mode.id], demand, calc);
+      // The mode that governs has been weighed; its steps run again for a reader.
+      if (calc !== plainCalc) mode.evaluate(inputs.modes[mode.id], demand, calc);
       return part > 0 ? calc(usedPart, { S_u: outcome.demand, S_d: outcome.capacity }) : 0;
     });
     const u = calc(countsTogether, { r_N, r_V });

@@ -3,8 +3,8 @@
  * that breakout in shear needs beside the forces, and the choice of rods that stand for the group.
  */
 import { formula } from "../../formula/declare.js";
-import type { Calc, Formula } from "../../formula/types.js";
-import { edgeRows, neighborPairs, rowMeasures, sideProjected, type EdgeName, type EdgeRow } from "../../mechanics/edge-rows.js";
+import type { Calc, Formula, Routine } from "../../formula/types.js";
+import { edgeRows, neighborPairs, rowMeasures, sideProjected, type EdgeName, type EdgeRow, type SideProjectionArgs } from "../../mechanics/edge-rows.js";
 import { concreteStrengthUsed } from "./concrete.js";
 import { roundNote, type ConeInputs } from "./cone.js";
 
@@ -165,6 +165,28 @@ export interface WedgeStrength {
   readonly along: number;
 }
 
+interface KnownArea {
+  readonly reach: number;
+  readonly thickness: number;
+  readonly area: number;
+}
+
+/** The area last found before a row: a row stays the same through every combination. */
+const knownAreas = new WeakMap<EdgeRow, KnownArea>();
+
+const wedgeArea: Routine<SideProjectionArgs, number> = {
+  ...sideProjected,
+  id: "anchors.wedge-area",
+  run: (args) => {
+    const { row, reach, thickness } = args;
+    const known = knownAreas.get(row);
+    if (known && known.reach === reach && known.thickness === thickness) return known.area;
+    const area = sideProjected.run(args);
+    knownAreas.set(row, { reach, thickness, area });
+    return area;
+  },
+};
+
 /** Nominal strength of the concrete before this row of rods. */
 export function wedgeStrength(inputs: WedgeInputs, row: EdgeRow, calc: Calc): WedgeStrength {
   const { d_a, h_ef, psi_cV } = inputs;
@@ -179,7 +201,7 @@ export function wedgeStrength(inputs: WedgeInputs, row: EdgeRow, calc: Calc): We
     c_1 = calc(narrowEdge, { c_a1, c_a2_max, h_a, s });
   }
   const reach = calc(wedgeReach, { c_1 });
-  const A = calc.routine(sideProjected, { row, reach, thickness: h_a });
+  const A = calc.routine(wedgeArea, { row, reach, thickness: h_a });
   const A_Vco = calc(singleWedge, { c_1 });
   const A_Vc = calc(groupWedge, { A, n: row.along.length, A_Vco });
   const l_e = calc(bearingLength, { h_ef, d_a });

@@ -105,12 +105,24 @@ interface PulledRow {
   readonly T_max: number;
 }
 
+type SideRow = Omit<PulledRow, "T_max">;
+
+/** Rows along the sides by the rods that pull, of each base: the same few groups come back in every combination. */
+const knownRows = new WeakMap<BlowoutInputs, Map<number, readonly SideRow[]>>();
+
+function sideRows(inputs: BlowoutInputs, group: RodGroup): readonly SideRow[] {
+  let known = knownRows.get(inputs);
+  if (!known) knownRows.set(inputs, (known = new Map()));
+  const member = inputs.member.edges;
+  const found = known.get(group.pattern) ?? edgeNames.flatMap((edge) => edgeRows({ rods: group.rods, member, edge }).map((row) => ({ edge, row })));
+  known.set(group.pattern, found);
+  return found;
+}
+
 /** The rows along every side, of the rods that pull; of all rods where none does. */
-function pulledRows({ rods, member }: BlowoutInputs, group: RodGroup, tensions: readonly number[]): readonly PulledRow[] {
-  const tensionOf = (index: number): number => tensions[rods.indexOf(group.rods[index])];
-  return edgeNames.flatMap((edge) =>
-    edgeRows({ rods: group.rods, member: member.edges, edge }).map((row) => ({ edge, row, T_max: Math.max(...row.indices.map(tensionOf)) })),
-  );
+function pulledRows(inputs: BlowoutInputs, group: RodGroup, tensions: readonly number[]): readonly PulledRow[] {
+  const tensionOf = (index: number): number => tensions[inputs.rods.indexOf(group.rods[index])];
+  return sideRows(inputs, group).map(({ edge, row }) => ({ edge, row, T_max: Math.max(...row.indices.map(tensionOf)) }));
 }
 
 export const sideFaceBlowout = check({
