@@ -3,11 +3,12 @@ import { plainCalc } from "../formula/calc.js";
 import { isAbove } from "../mechanics/compare.js";
 import type { Roof } from "../project/model.js";
 import type { Edge } from "./demand.js";
-import { edges, middleOfSide, type RoofPlane } from "./roof-plane.js";
+import { edges, type RoofPlane } from "./roof-plane.js";
 import type { Wanted } from "./wanted.js";
 import { blockedShare, isOverHalf, mostClosed, neighborShare, panelShare, wallShare, type EdgeShares } from "./wind/blocked.js";
 import type { PostPanel } from "./wind/panels.js";
 import type { FlowBelow } from "./wind/free-roof.js";
+import { edgeBeside, type Wall } from "./wind/walls.js";
 
 interface PanelPost {
   readonly support: string;
@@ -19,12 +20,6 @@ interface PanelPost {
 
 const byEdge = (of: (edge: Edge) => number): EdgeShares => ({ north: of("north"), east: of("east"), south: of("south"), west: of("west") });
 
-/** The edge of the roof a line of panels stands along: the nearer one. */
-function edgeOf({ x, y, panel }: PanelPost, { length, width }: RoofPlane): Edge {
-  if (panel?.across === "x") return isAbove(x, plainCalc(middleOfSide, { b: length })) ? "east" : "west";
-  return isAbove(y, plainCalc(middleOfSide, { b: width })) ? "north" : "south";
-}
-
 function panelShares(plane: RoofPlane, posts: readonly PanelPost[]): EdgeShares {
   const shares = { north: 0, east: 0, south: 0, west: 0 };
   for (const support of new Set(posts.filter(({ panel }) => panel).map((post) => post.support))) {
@@ -32,7 +27,7 @@ function panelShares(plane: RoofPlane, posts: readonly PanelPost[]): EdgeShares 
     const [first] = line;
     const { panel } = first;
     if (!panel) continue;
-    const edge = edgeOf(first, plane);
+    const edge = edgeBeside(plane, first, panel.across);
     const share = plainCalc(panelShare, { epsilon: panel.solidity, s: panel.height, n: line.length - 1, B: panel.bay, H: first.height, l: panel.across === "y" ? plane.length : plane.width });
     // Of two lines behind one edge the one that closes more counts.
     shares[edge] = Math.max(shares[edge], share);
@@ -40,10 +35,11 @@ function panelShares(plane: RoofPlane, posts: readonly PanelPost[]): EdgeShares 
   return shares;
 }
 
-/** What is blocked below each edge, and how much of each wall is closed. */
+/** What is blocked below each edge, how much of each wall is closed, and the walls themselves. */
 export interface Blocked {
   readonly shares: EdgeShares;
   readonly closed: EdgeShares;
+  readonly walls: readonly Wall[];
 }
 
 /** Shares below each edge. `posts` are all columns under the roof. */
@@ -61,6 +57,10 @@ export function readBlocked(roof: Roof, plane: RoofPlane, posts: readonly PanelP
   return {
     shares: byEdge((edge) => blockedShare({ walls: shareOf("walls", edge), panels: panels[edge], goods: shareOf("goods", edge), neighbor: neighbor(edge) }, plainCalc)),
     closed: byEdge((edge) => plainCalc(wallShare, { k_w: shareOf("walls", edge), k_p: panels[edge] })),
+    walls: edges.flatMap((edge): readonly Wall[] => {
+      const share = shareOf("walls", edge);
+      return share > 0 ? [{ edge, share: Math.min(share, 1), carriedBy: wanted.need(blocked?.walls?.value["carried by"], "what carries the walls (blocked, walls, carried by)") }] : [];
+    }),
   };
 }
 
@@ -77,13 +77,26 @@ export function blockedRemarks(flow: FlowBelow, shares: EdgeShares): readonly st
 
 const percent = (share: number): string => share.toLocaleString("en-US", { style: "percent", maximumFractionDigits: 0 }).replace("%", " %");
 
-/** Why the figures of free roofs do not hold, in words with what to do, or undefined. */
-export function notOpen({ closed }: Blocked): string | undefined {
+/** Edges with a wall that is less than 80 percent open, in words; undefined where the building is open. */
+export function closedEdges(closed: EdgeShares): string | undefined {
   const walls = edges.filter((edge) => isAbove(closed[edge], mostClosed));
-  if (walls.length === 0) return undefined;
-  const said = walls.map((edge) => `${percent(closed[edge])} of the ${edge} edge`).join(", ");
+  return walls.length === 0 ? undefined : walls.map((edge) => `${percent(closed[edge])} of the ${edge} edge`).join(", ");
+}
+
+/** Why there are no loads for a trough with walls, in words with what to do; undefined for any other roof. */
+export function troughWithWalls({ shape }: RoofPlane, closed: string | undefined): string | undefined {
+  if (shape !== "troughed" || closed === undefined) return undefined;
   return (
-    `walls or panels close ${said}: with a wall less than 80 % open the building is not open (ASCE 7-22 26.2), and coefficients of free roofs do not hold, ` +
-    "neither for clear nor for obstructed flow. Find the wind as the worst of an enclosed, a partially enclosed (internal pressure coefficient 0.55) and, from ASCE 7-16 on, a partially open building (0.18), and state the reactions; or open the wall to 80 %"
+    `walls or panels close ${closed}: with a wall less than 80 % open the building is not open (ASCE 7-22 26.2), and for a troughed roof on walls the standard has no coefficients. ` +
+    "Find the wind another way and state the reactions, or open the wall to 80 %"
   );
 }
+
+/** How a roof with walls is taken, in words. */
+export const wallsRemark = (closed: string): string =>
+  `Walls or panels close ${closed}: with a wall less than 80 % open the building is not open (ASCE 7-22 26.2). The wind is taken as the worst of a free roof, in obstructed flow too, and of a roof with walls: ` +
+  "outer pressures of Figure 27.3-1 with the internal pressure coefficient of a partially enclosed building, 0.55 either way, between which the 0.18 of enclosed and partially open buildings lies (from memory). Each result names the case that governs it.";
+
+/** Why edge pressures at the column tops do not hold for a roof with walls, in words. */
+export const wallsAtEdges = (closed: string): string =>
+  `walls or panels close ${closed}, and the edge and corner pressures of an open roof (ASCE 7-22 30.5) do not hold: find those of an enclosed or partially enclosed building for the connection another way, or open the wall to 80 %`;

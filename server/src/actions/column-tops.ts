@@ -7,6 +7,7 @@ import { formula } from "../formula/declare.js";
 import type { Calc } from "../formula/types.js";
 import type { Forces } from "../mechanics/forces.js";
 import { tributaryByZone, type ZonedAreas } from "../mechanics/tributary.js";
+import { wallsAtEdges } from "./blocked-inputs.js";
 import { chosenCases, combine } from "./combinations.js";
 import { deadCases, deadOnPlan } from "./dead.js";
 import type { Demand, LoadCase, LoadDerivation } from "./demand.js";
@@ -72,7 +73,8 @@ export function edgeDemands(inputs: RoofInputs): readonly (readonly Demand<"stre
       ...estimates.map(({ D }) => atTop(plainCalc(deadOnArea, { D, A: geometry.areas.all }))),
       ...flows.map((flow) => atTop(upliftAt(inputs, geometry, flow, q_h, plainCalc))),
     ];
-    return combine(chosen, reactions, plainCalc);
+    const demands = combine(chosen, reactions, plainCalc);
+    return inputs.closed === undefined ? demands : demands.map((demand) => ({ ...demand, beyond: wallsAtEdges(inputs.closed ?? "") }));
   });
 }
 

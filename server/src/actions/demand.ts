@@ -61,6 +61,8 @@ export interface Demand<L extends Level = Level> {
   readonly dead?: number;
   /** Movement of the column top in plan, east and north, m; known where the roof's loads were carried down. */
   readonly sway?: { readonly x: number; readonly y: number };
+  /** In words, why these forces do not hold for the structure: what they try is not checked. */
+  readonly beyond?: string;
   /** Set where second order has been looked at for the whole story: by how much moments and movements are magnified along each axis. */
   readonly magnified?: { readonly x: number; readonly y: number };
 }

@@ -5,7 +5,7 @@
 import { plainCalc } from "../formula/calc.js";
 import type { Named, Sourced } from "../project/model.js";
 import type { KindName } from "../units/kinds.js";
-import { blockedRemarks } from "./blocked-inputs.js";
+import { blockedRemarks, wallsRemark } from "./blocked-inputs.js";
 import { actionsByHand, isByHand } from "./by-hand.js";
 import type { ColumnActions, LoadDerivation, NoActions } from "./demand.js";
 import { roofInputs, roofSupports, type LoadedStructure, type RoofInputs } from "./roof-inputs.js";
@@ -118,12 +118,12 @@ function readRoof(structure: LoadedStructure, earlier: StructureActions | undefi
   return { columns: system.columns, inputs, system, key };
 }
 
-function informationOn({ roof, site }: LoadedStructure, { seismic, plane, flow, blocked }: RoofInputs, system: RoofSystem): readonly LoadInformation[] {
+function informationOn({ roof, site }: LoadedStructure, { seismic, plane, flow, blocked, closed }: RoofInputs, system: RoofSystem): readonly LoadInformation[] {
   const found: LoadInformation[] = [];
   const at = roof?.fields["mean height"] ?? roof;
   if (at) for (const outside of system.outside) found.push({ at, message: nearestResult(outside, system.resultants) });
   const blocking = roof?.fields.blocked ?? roof;
-  if (blocking) for (const remark of blockedRemarks(flow, blocked)) found.push({ at: blocking, message: () => remark });
+  if (blocking) for (const remark of closed ? [wallsRemark(closed)] : blockedRemarks(flow, blocked)) found.push({ at: blocking, message: () => remark });
   const category = site["seismic design category"];
   if (category && isLeftOut(site)) found.push({ at: category, message: () => leftOut });
   const named = roof?.fields["earthquake system"];

@@ -8,7 +8,7 @@ import { isByHand } from "./by-hand.js";
 import type { RoofDead } from "./dead.js";
 import { deadConflict, readDead } from "./dead-inputs.js";
 import type { NoActions } from "./demand.js";
-import { notOpen, readBlocked } from "./blocked-inputs.js";
+import { closedEdges, readBlocked, troughWithWalls } from "./blocked-inputs.js";
 import type { RoofPlane, RoofShape } from "./roof-plane.js";
 import { readWater, type HeldWater } from "./gravity/rain.js";
 import type { SeismicInputs } from "./seismic/cases.js";
@@ -27,6 +27,7 @@ import type { Fascia } from "./wind/fascia.js";
 import type { PostPanel } from "./wind/panels.js";
 import type { FlowBelow } from "./wind/free-roof.js";
 import type { WindSite } from "./wind/velocity-pressure.js";
+import type { Wall } from "./wind/walls.js";
 
 /** The parts of a structure that loads depend on. Bases and ground are not among them. */
 export interface LoadedStructure extends Pick<Structure, "codes" | "site" | "roof"> {
@@ -50,6 +51,9 @@ export interface RoofInputs {
   readonly edgeDepth: number;
   /** Blocked share of the opening below each edge. */
   readonly blocked: EdgeShares;
+  /** Edges with a wall less than 80 percent open, in words; left out where the building is open. */
+  readonly closed?: string;
+  readonly walls: readonly Wall[];
   readonly fascia: Fascia;
   readonly members: readonly WindMember[];
   readonly dead: RoofDead;
@@ -138,6 +142,8 @@ export function roofInputs(structure: LoadedStructure, roof: Roof): RoofInputs |
     flow: wanted.need(roof["flow below"], "the flow below the roof (clear, obstructed or either)"),
     edgeDepth: wanted.need(roof["edge depth"], "the edge depth of the roof"),
     blocked: blocked.shares,
+    closed: closedEdges(blocked.closed),
+    walls: blocked.walls,
     fascia: readFascia(roof),
     members: readMembers(roof, wanted),
     dead: readDead(roof, wanted),
@@ -154,8 +160,8 @@ export function roofInputs(structure: LoadedStructure, roof: Roof): RoofInputs |
     service: { speed: site["service wind speed"]?.value, period: site["service wind"]?.value, category: site["risk category"]?.value },
   };
   if (wanted.missing.length > 0) return { unknown: `the loads need ${listed(wanted.missing)}` };
-  const closed = notOpen(blocked);
-  if (closed) return { unknown: closed };
+  const trough = troughWithWalls(plane, inputs.closed);
+  if (trough) return { unknown: trough };
   const unfit = inputs.seismic && seismicConflict(inputs.seismic, inputs.posts);
   if (unfit) return { unknown: unfit };
   return inputs;

@@ -156,6 +156,10 @@ function worstOf(check: CheckDecl, gathered: readonly Gathered[], demands: reado
   let stopped: { because: string; demand: Demand; place: number } | undefined;
   for (let place = 0; place < gathered.length; place += 1) {
     for (const demand of demands[place]) {
+      if (demand.beyond !== undefined) {
+        stopped ??= { because: demand.beyond, demand, place };
+        continue;
+      }
       tally.evaluations += 1;
       const outcome: Outcome = check.evaluate(gathered[place].inputs, demand, plainCalc);
       if (outcome.type === "unchecked") {

@@ -62,6 +62,44 @@ export function areaWithin(polygon: Polygon, { x1, x2, y1, y2 }: Rectangle): num
   return Math.max(0, twice / 2);
 }
 
+export interface StretchArgs {
+  readonly from: Place;
+  readonly to: Place;
+  readonly columns: readonly Place[];
+}
+
+/** Length of the part of a line that is nearer to one column than to any other, for each column, m. */
+export function stretchesOf({ from, to, columns }: StretchArgs): readonly number[] {
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const length = Math.hypot(dx, dy);
+  return columns.map((own) => {
+    let [low, high] = [0, 1];
+    for (const other of columns) {
+      const a = 2 * (dx * (other.x - own.x) + dy * (other.y - own.y));
+      const c = other.x ** 2 + other.y ** 2 - own.x ** 2 - own.y ** 2 - 2 * (from.x * (other.x - own.x) + from.y * (other.y - own.y));
+      // Points at t from one end to the other are nearer to the own column where a t <= c. A column as near everywhere takes nothing away: both are given the whole.
+      if (Math.abs(a) <= 1e-12 * length ** 2) {
+        if (c < -1e-12 * length ** 2) high = low;
+      } else if (a > 0) high = Math.min(high, c / a);
+      else low = Math.max(low, c / a);
+    }
+    return Math.max(0, high - low) * length;
+  });
+}
+
+/** {@link stretchesOf} as a step of a calculation. */
+export const nearestStretches = routine<StretchArgs, readonly number[]>({
+  id: "mechanics.nearest-stretches",
+  title: "Stretch of a line nearest to each column",
+  method: "each point of the line goes to the column nearest to it",
+  source: "geometry; common practice, no single source",
+  run: stretchesOf,
+  show: ({ from, to }, lengths) => ({
+    given: [{ symbol: "l", meaning: "length of the line", kind: "distance", value: Math.hypot(to.x - from.x, to.y - from.y) }],
+    found: lengths.map((value, i) => ({ symbol: `l_${i + 1}`, meaning: `stretch of column ${i + 1}`, kind: "distance" as const, value })),
+  }),
+});
+
 export interface ZonedArgs {
   readonly whole: Rectangle;
   readonly columns: readonly Place[];

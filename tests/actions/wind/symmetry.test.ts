@@ -1,4 +1,4 @@
-/** Laws of symmetry for all that the wind does to a roof and what stands below it: drag, fascias of different depth, members and blocked flow. */
+/** Laws of symmetry for all that the wind does to a roof and what stands below it: drag, fascias of different depth, members, blocked flow and walls. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { ColumnActions, Edge, Forces } from "../../../server/src/actions/demand.js";
@@ -14,6 +14,8 @@ interface Drawn {
   readonly wide: number;
   readonly fascia: Readonly<Record<Edge, number>>;
   readonly goods: Readonly<Record<Edge, number>>;
+  readonly walls: Readonly<Record<Edge, number>>;
+  readonly carriedBy: string;
   readonly faces: "x" | "y";
   readonly columns: readonly { readonly u: number; readonly v: number; readonly height: number }[];
 }
@@ -32,6 +34,8 @@ const drawn: fc.Arbitrary<Drawn> = fc.record({
   wide: fc.constantFrom(0.3, 0.5, 1),
   fascia: perEdge(depth),
   goods: perEdge(share),
+  walls: perEdge(fc.constantFrom(0, 0, 0.15, 0.6)),
+  carriedBy: fc.constantFrom("columns", "footing and roof", "themselves"),
   faces: fc.constantFrom("x" as const, "y" as const),
   columns: fc.tuple(
     ...[[0, 0], [1, 0], [0, 1], [1, 1]].map(([i, j]) =>
@@ -62,7 +66,7 @@ function solvedAs(of: Drawn): readonly ColumnActions[] {
     ridge: of.shape === "pitched" ? `along ${of.ridge}` : undefined,
     valley: of.shape === "troughed" ? `along ${of.ridge}` : undefined,
     fascia: byEdgeField(of.fascia, foot),
-    blocked: recordOf({ goods: byEdgeField(of.goods, 1) }),
+    blocked: recordOf({ goods: byEdgeField(of.goods, 1), walls: { ...byEdgeField(of.walls, of.shape === "troughed" ? 0.3 : 1), ...recordOf({ "carried by": of.carriedBy }) } }),
     "in the wind": entries({ beams: { area: 3, faces: of.faces === "x" ? "east and west" : "north and south", height: 11 * foot, solidity: 0.05 } }),
   };
   return solved({ roof, lines }).columns;
@@ -89,12 +93,12 @@ function expectSame(first: readonly ColumnActions[], second: readonly ColumnActi
   });
 }
 
-describe("with drag, fascias, members and blocked flow", () => {
+describe("with drag, fascias, members, blocked flow and walls", () => {
   it("a structure mirrored north to south has mirrored reactions", () => {
     const mirror: Readonly<Record<Edge, Edge>> = { north: "south", south: "north", east: "east", west: "west" };
     fc.assert(
       fc.property(drawn, (of) => {
-        const other = { ...of, lowEdge: mirror[of.lowEdge], fascia: turnedEdges(of.fascia, mirror), goods: turnedEdges(of.goods, mirror), columns: of.columns.map((column) => ({ ...column, v: 1 - column.v })) };
+        const other = { ...of, lowEdge: mirror[of.lowEdge], fascia: turnedEdges(of.fascia, mirror), goods: turnedEdges(of.goods, mirror), walls: turnedEdges(of.walls, mirror), columns: of.columns.map((column) => ({ ...column, v: 1 - column.v })) };
         expectSame(solvedAs(of), solvedAs(other), mirror, ([P, Vx, Vy, Mx, My]) => [P, Vx, -Vy, -Mx, My]);
       }),
       { numRuns: 25 },
@@ -114,6 +118,7 @@ describe("with drag, fascias, members and blocked flow", () => {
           faces: of.faces === "x" ? "y" : "x",
           fascia: turnedEdges(of.fascia, turned),
           goods: turnedEdges(of.goods, turned),
+          walls: turnedEdges(of.walls, turned),
           columns: of.columns.map(({ u, v, height }) => ({ u: v, v: 1 - u, height })),
         };
         expectSame(solvedAs(of), solvedAs(other), turned, ([P, Vx, Vy, Mx, My]) => [P, Vy, -Vx, My, -Mx]);

@@ -79,20 +79,22 @@ export function windParts(wind: WindOnRoof, direction: Direction, q_h: number): 
   }));
 }
 
-/** Strips of the roof under one wind case. Where the figure's range does not hold they are the nearest result, for information. */
-export function windPatches(roof: RoofPlane, wind: WindOnRoof, direction: Direction, q_h: number, calc: Calc): readonly Patch[] {
-  const use = figureFor(direction, calc);
-  const way = inward[wind.from];
+/** A strip of the roof across the wind from an edge, between two distances from that edge. */
+export function stripAcross(roof: RoofPlane, windFrom: Edge, from: number, to: number, pressure: number, calc: Calc): Patch {
+  const way = inward[windFrom];
   const isAlongX = way.x !== 0;
   // Wind from the north or east begins at the far side of the plan.
   const t_0 = isAlongX ? (way.x > 0 ? 0 : roof.length) : way.y > 0 ? 0 : roof.width;
   const u_w = isAlongX ? way.x : way.y;
-  return zonesOf(use, direction, wind.flow, wind.pressureCase, calc).map(({ from, to, C_N }) => {
-    const a = calc(stripEdge, { t_0, u_w, d: from });
-    const b = calc(stripEdge, { t_0, u_w, d: to });
-    const low = Math.min(a, b);
-    const high = Math.max(a, b);
-    const pressure = netPressureOf(direction.standard, q_h, C_N, calc);
-    return isAlongX ? { x1: low, x2: high, y1: 0, y2: roof.width, pressure } : { x1: 0, x2: roof.length, y1: low, y2: high, pressure };
-  });
+  const a = calc(stripEdge, { t_0, u_w, d: from });
+  const b = calc(stripEdge, { t_0, u_w, d: to });
+  const low = Math.min(a, b);
+  const high = Math.max(a, b);
+  return isAlongX ? { x1: low, x2: high, y1: 0, y2: roof.width, pressure } : { x1: 0, x2: roof.length, y1: low, y2: high, pressure };
+}
+
+/** Strips of the roof under one wind case. Where the figure's range does not hold they are the nearest result, for information. */
+export function windPatches(roof: RoofPlane, wind: WindOnRoof, direction: Direction, q_h: number, calc: Calc): readonly Patch[] {
+  const use = figureFor(direction, calc);
+  return zonesOf(use, direction, wind.flow, wind.pressureCase, calc).map(({ from, to, C_N }) => stripAcross(roof, wind.from, from, to, netPressureOf(direction.standard, q_h, C_N, calc), calc));
 }

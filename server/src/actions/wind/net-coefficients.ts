@@ -35,10 +35,10 @@ export const roofAngle = formula({
   constants: { deg: "1 deg" },
 });
 
-const heightRatio = formula({
+export const heightRatio = formula({
   id: "wind.height-ratio",
   text: "r_h = h / L",
-  source: "ASCE 7-22 Figure 27.3-4 and Figure 27.3-7",
+  source: "ASCE 7-22 Figures 27.3-1, 27.3-4 and 27.3-7",
   symbols: {
     r_h: { kind: "ratio", meaning: "mean roof height over plan length along the wind" },
     h: { kind: "distance", meaning: "mean roof height", field: "roof.mean height" },
@@ -60,20 +60,20 @@ export const interpolatedCoefficient = formula({
   },
 });
 
-const halfLength = formula({
+export const halfLength = formula({
   id: "wind.half-length",
   text: "d = L / 2",
-  source: "ASCE 7-22 Figure 27.3-4: C_NW on the windward half, C_NL on the leeward half",
+  source: "ASCE 7-22 Figures 27.3-1 and 27.3-4: windward half and leeward half",
   symbols: {
     d: { kind: "distance", meaning: "end of the windward half, from the windward edge" },
     L: { kind: "distance", meaning: "plan length of the roof along the wind" },
   },
 });
 
-const bandEnd = formula({
+export const bandEnd = formula({
   id: "wind.band-end",
   text: "d = min(n * h, L)",
-  source: "ASCE 7-22 Figure 27.3-7: bands that end at h and 2h from the windward edge",
+  source: "ASCE 7-22 Figures 27.3-1 and 27.3-7: bands that end at multiples of h from the windward edge",
   symbols: {
     d: { kind: "distance", meaning: "end of the band, from the windward edge" },
     n: { kind: "number", meaning: "mean roof heights from the windward edge" },

@@ -145,7 +145,7 @@ interface Terrain {
 }
 
 /** Main wind force resisting systems, and components and cladding, of buildings: ASCE 7-22 Table 26.6-1 and its earlier ones. */
-const ofBuildings = 0.85;
+export const ofBuildings = 0.85;
 
 interface PressureFactors {
   readonly K_z: number;

@@ -24,13 +24,12 @@ const swayLimits = ["H/50", "H/60", "H/75", "H/100", "H/120", "H/150", "H/200", 
 
 const shareOfOpening = (edge: string, what: string) => quantity("ratio", `Share of the opening below the ${edge} edge that ${what}.`, { bounds: "zero or more" });
 
-const sharesByEdge = (what: string) =>
-  record(`The share of the opening below each edge that ${what}. Left out: none.`, {
-    "north edge": shareOfOpening("north", what),
-    "east edge": shareOfOpening("east", what),
-    "south edge": shareOfOpening("south", what),
-    "west edge": shareOfOpening("west", what),
-  });
+const sharesOf = (what: string) => ({
+  "north edge": shareOfOpening("north", what),
+  "east edge": shareOfOpening("east", what),
+  "south edge": shareOfOpening("south", what),
+  "west edge": shareOfOpening("west", what),
+});
 
 export const roof = record("The roof, taken as rigid in its plane.", {
   shape: choice(["monoslope", "pitched", "troughed"], "Shape of the roof: one slope, two halves rising to a ridge, or two halves falling to a valley.", { also: { gable: "pitched", gabled: "pitched", butterfly: "troughed" } }),
@@ -73,8 +72,13 @@ export const roof = record("The roof, taken as rigid in its plane.", {
     units: ["in", "mm"],
   }),
   blocked: record("What stands in the opening below the roof and blocks the wind.", {
-    goods: sharesByEdge("stored goods, vehicles or the like close, at the worst"),
-    walls: sharesByEdge("walls close. A wall less than 80 % open leaves the coefficients of open roofs"),
+    goods: record("The share of the opening below each edge that stored goods, vehicles or the like close, at the worst. Left out: none.", sharesOf("stored goods, vehicles or the like close, at the worst")),
+    walls: record("The share of the opening below each edge that walls close. A wall less than 80 % open makes it a building that is not open, whose wind is found as the worst of several kinds. Left out: none.", {
+      ...sharesOf("walls close"),
+      "carried by": choice(["columns", "footing and roof", "themselves"], "What carries the wind on the walls: the columns nearest to them, along their height; a footing below and the edge of the roof above, half each; or the walls themselves, standing free of the roof.", {
+        assumed: { text: "columns", source: "the safe side; common practice, no source" },
+      }),
+    }),
     building: record("A building close to one edge of the roof.", {
       edge: choice(["north", "east", "south", "west"], "The edge it stands before."),
       gap: quantity("distance", "Gap between the roof and the building.", { bounds: "zero or more", units: ["in", "ft", "mm"] }),
