@@ -28,6 +28,10 @@ function placesOf(column: Column): readonly Place[] {
 const named = <T>(name: string, entry: Sourced<T> | undefined): Named<T> | undefined =>
   entry && { name, path: entry.path, span: entry.span, fields: entry.value };
 
+/** Whether a linked entry is the one it was, by its name as well: two names may stand for the same values. */
+const isSame = <T>(known: Named<T> | undefined, name: string | undefined, entry: Sourced<T> | undefined): boolean =>
+  known?.fields === entry?.value && (entry === undefined || (known?.name === name && known?.path === entry.path));
+
 /** Keeps the earlier object where nothing in it changed, so that what depends on it is not computed again. */
 function keep<T extends object>(fresh: T, earlier: T | undefined): T {
   if (!earlier) return fresh;
@@ -36,7 +40,7 @@ function keep<T extends object>(fresh: T, earlier: T | undefined): T {
     const a = fresh[key as keyof T] as unknown;
     const b = earlier[key as keyof T] as unknown;
     if (a === b) continue;
-    if (isNamed(a) && isNamed(b) && a.fields === b.fields && a.name === b.name) continue;
+    if (isNamed(a) && isNamed(b) && a.fields === b.fields && a.name === b.name && a.path === b.path) continue;
     if (key === "places" && JSON.stringify(a) === JSON.stringify(b)) continue;
     return fresh;
   }
@@ -83,9 +87,9 @@ export function buildStructure(values: Values<NotebookShape>, span: Span, earlie
     const known = before.get(column.path);
     const isKept =
       known?.column?.fields === column.value &&
-      known.base?.fields === base?.value &&
-      known.foundation?.fields === foundation?.value &&
-      known.ground?.fields === groundEntry?.value &&
+      isSame(known.base, baseName, base) &&
+      isSame(known.foundation, foundationName, foundation) &&
+      isSame(known.ground, groundName, groundEntry) &&
       known.roof?.fields === roof?.fields &&
       known.codes === shared.codes &&
       known.site === shared.site;
