@@ -26,7 +26,7 @@ const needed: Readonly<Record<string, readonly string[]>> = {
   "pier: uplift": ["pier.pull"],
   "pier: bearing": ["pier.end"],
   "pier: concrete": ["pier.concrete"],
-  "footing on soil": ["footing.stability", "footing.concrete", "footing.soil"],
+  "footing on soil": ["footing.stability", "footing.concrete", "footing.soil", "footing.strip"],
   "wall with posts on top": ["wall.earth", "wall.stem", "wall.joint", "wall.anchors"],
   "footing on rock with dowels": ["rock.dowels", "rock.dowel-details", "rock.sliding", "rock.pressure", "rock.pad-concrete"],
   "all supports on rock or none": ["rock.mixed"],

@@ -3,12 +3,13 @@ import { anchorChecks } from "./anchors/index.js";
 import { baseChecks } from "./base/index.js";
 import { columnChecks } from "./column/index.js";
 import type { CheckDecl, RuleDecl } from "./contract.js";
+import { footingChecks } from "./footing/index.js";
 import { pierChecks } from "./pier/index.js";
 import { rockChecks } from "./rock/index.js";
 import { siteRules } from "./site/index.js";
 
 /** In the order of the chain, roof to ground. */
-export const allChecks: readonly CheckDecl[] = [...columnChecks, ...baseChecks, ...anchorChecks, ...pierChecks, ...rockChecks];
+export const allChecks: readonly CheckDecl[] = [...columnChecks, ...baseChecks, ...anchorChecks, ...pierChecks, ...footingChecks, ...rockChecks];
 
 export const allRules: readonly RuleDecl[] = siteRules;
 

@@ -97,7 +97,12 @@ function readShort(field: RecordField, written: Written, entry: Entry | undefine
   for (const part of parts as readonly ShortPart[]) {
     const stretch = partOf(written, part.start, part.end);
     const at = [...keys, part.field];
-    const read = readValue((field.fields as Shape)[part.field], stretch, at, context);
+    const inner = (field.fields as Shape)[part.field];
+    if (inner.type === "record") {
+      values[part.field] = inner.short && readShort(inner, stretch, entry, at, context);
+      continue;
+    }
+    const read = readValue(inner, stretch, at, context);
     if (read) values[part.field] = located(read.value, written.node, spanIn(stretch), entry, at, read.expression);
   }
   return located(values, written.node, written.node.span, entry, keys);

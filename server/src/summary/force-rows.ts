@@ -4,6 +4,7 @@
  */
 import type { ColumnActions, Forces, Level } from "../actions/demand.js";
 import { baseHeight } from "../checks/pier/grade-forces.js";
+import { armToPedestal } from "../checks/footing/body.js";
 import { padArm, wallArm } from "../checks/rock/block.js";
 import { plainCalc } from "../formula/calc.js";
 import { lowered } from "../mechanics/transfer.js";
@@ -40,6 +41,8 @@ export function undersideArm({ base, foundation }: Pick<Support, "base" | "found
     arm = plainCalc(wallArm, { h_w: fields.height?.value ?? Number.NaN, t_f: fields.footing?.value.thickness?.value ?? Number.NaN, t_g, t_p });
   } else if (fields.kind?.value === "footing on rock") {
     arm = plainCalc(padArm, { t: fields.thickness?.value ?? Number.NaN, d: d ?? 0, h_a, t_g, t_p });
+  } else if (fields.kind?.value === "footing" && !fields.pedestal) {
+    arm = plainCalc(armToPedestal, { t: fields.thickness?.value ?? Number.NaN, h_p: 0, t_g, t_p });
   } else if (d !== undefined) arm = plainCalc(baseHeight, { h_a, t_g, t_p }) + d;
   return Number.isFinite(arm) ? arm : undefined;
 }

@@ -53,7 +53,7 @@ const nowhere: Member = {
 
 const about = (x: number, y: number): Rectangle => ({ west: -x, east: x, south: -y, north: y });
 
-/** Reads the concrete below the plate: a round or square pier, a pad, or a wall under its line of posts. */
+/** Reads the concrete below the plate: a round or square pier, a pedestal, a pad, or a wall under its line of posts. */
 export function readMember(support: Support, gather: Gather, place: number): Member {
   const fields = support.foundation?.fields;
   const kind = gather.needs(fields?.kind, "foundation below the base");
@@ -71,6 +71,7 @@ export function readMember(support: Support, gather: Gather, place: number): Mem
     const c = half(gather.need(fields.width, "diameter or width of the pier"));
     return { ...nowhere, edges: about(c, c), depth };
   }
+  if (kind === "footing") return footingMember(support, gather);
   if (kind === "footing on rock") {
     const width = gather.need(fields.width, "width of the pad");
     const length = gather.need(fields.length, "length of the pad");
@@ -87,4 +88,24 @@ export function readMember(support: Support, gather: Gather, place: number): Mem
   if (run.before <= 0 || run.after <= 0) gather.block("the wall is shorter than the line of posts on it");
   const edges = run.axis === "x" ? { west: -run.before, east: run.after, south: -thickness, north: thickness } : { west: -thickness, east: thickness, south: -run.before, north: run.after };
   return { ...nowhere, edges, depth };
+}
+
+/** The pedestal of a footing, down to the underside of its pad; or the pad where the plate stands right on it. */
+function footingMember(support: Support, gather: Gather): Member {
+  const fields = support.foundation?.fields;
+  const half = (b: number) => halfOf.value({ b });
+  const pedestal = fields?.pedestal?.value;
+  const thickness = gather.need(fields?.thickness, "thickness of the pad");
+  if (!pedestal) {
+    const width = gather.need(fields?.width, "width of the pad");
+    const length = gather.need(fields?.length, "length of the pad");
+    return { ...nowhere, edges: about(half(width), half(length)), depth: thickness };
+  }
+  const depth = pierDepth.value({ d: gather.need(fields.depth, "depth of the underside of the pad"), a: gather.may(fields["above grade"]) ?? 0 });
+  if (pedestal.diameter) {
+    const diameter = gather.need(pedestal.diameter, "diameter of the pedestal");
+    const c = inscribedHalf.value({ D: diameter });
+    return { shape: "round", diameter, edges: about(c, c), depth };
+  }
+  return { ...nowhere, edges: about(half(gather.need(pedestal.width, "width of the pedestal")), half(gather.need(pedestal.length, "length of the pedestal"))), depth };
 }

@@ -4,8 +4,9 @@ import { foundationKind, isOnRock, isOnSoil, linesOf } from "./line.js";
 
 const isPier = (support: Support): boolean => foundationKind(support) === "pier";
 const isWall = (support: Support): boolean => foundationKind(support) === "wall on footing";
-const isFooting = (support: Support): boolean => isWall(support) && isOnSoil(support);
-const isDoweled = (support: Support): boolean => !isPier(support) && isOnRock(support);
+const isPad = (support: Support): boolean => foundationKind(support) === "footing";
+const isFooting = (support: Support): boolean => isPad(support) || (isWall(support) && isOnSoil(support));
+const isDoweled = (support: Support): boolean => !isPier(support) && !isPad(support) && isOnRock(support);
 
 const pierLines = linesOf("pier", isPier, [
   {
@@ -27,9 +28,28 @@ const pierLines = linesOf("pier", isPier, [
 ]);
 
 const footingLines = linesOf("footing", isFooting, [
-  { id: "footing.stability", line: "Footings on soil: bearing with partial contact, overturning, sliding, uplift.", by: [] },
-  { id: "footing.concrete", line: "Footings on soil: one-way and two-way shear, moment transfer, bending, top steel under uplift, development, least steel, dowels.", by: [] },
-  { id: "footing.soil", line: "Footings on soil: depth against frost, presumptive values, the general bearing capacity equation, settlement.", by: ["site.frost"], left: "Footings on soil: bearing capacity and settlement." },
+  {
+    id: "footing.stability",
+    line: "Footings on soil: bearing with partial contact, overturning, sliding, uplift.",
+    by: ["footing.bearing", "footing.overturning", "footing.sliding", "footing.uplift"],
+    left: "Footings on soil: column off the middle of its pad, two columns on one pad, ties between footings, grip of frozen soil, slopes.",
+    applies: isPad,
+  },
+  {
+    id: "footing.concrete",
+    line: "Footings on soil: one-way and two-way shear, moment transfer, bending, top steel under uplift, development, least steel, dowels.",
+    by: ["footing.one-way-shear", "footing.two-way-shear", "footing.flexure", "footing.top-flexure", "footing.development", "footing.least-steel", "footing.bar-spacing", "footing.least-depth", "footing.joint-bearing", "footing.joint-bars", "footing.joint-least-bars", "footing.joint-development"],
+    left: "Footings on soil: the pedestal itself (bending, shear, ties, lap with the anchor rods), shear friction at its foot, cover by exposure, pads without bars.",
+    applies: isPad,
+  },
+  {
+    id: "footing.soil",
+    line: "Footings on soil: depth against frost, presumptive values, the general bearing capacity equation, settlement.",
+    by: ["site.frost", "footing.bearing", "footing.bearing-capacity"],
+    left: "Footings on soil: settlement, and layered ground.",
+    applies: isPad,
+  },
+  { id: "footing.strip", line: "Strip footings under walls on soil: bearing, overturning, sliding, their concrete and steel.", by: [], applies: (support) => isWall(support) && isOnSoil(support) },
 ]);
 
 const wallLines = linesOf("wall", isWall, [

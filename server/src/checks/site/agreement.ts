@@ -10,6 +10,7 @@ import { elevationAt, middleOf } from "../../actions/roof-plane.js";
 import { roofInputs } from "../../actions/roof-inputs.js";
 import { isMissing } from "../../catalog/lookup.js";
 import { findSoil } from "../../catalog/soils.js";
+import { isBelow } from "../../mechanics/compare.js";
 import { nearestNeighbors } from "../../mechanics/nearest-neighbor.js";
 import type { Structure, Support } from "../../project/model.js";
 import { format } from "../../units/format.js";
@@ -84,6 +85,24 @@ function groundAgrees(support: Support): Finding | undefined {
   };
 }
 
+export const padTop = formula({
+  id: "site.pad-top",
+  text: "h_a = t - d",
+  source: "geometry: a pad without a pedestal ends where its thickness does",
+  symbols: {
+    h_a: { kind: "length", meaning: "top of concrete above grade, negative below it" },
+    t: { kind: "length", meaning: "thickness of the pad", field: "foundations.*.thickness" },
+    d: { kind: "distance", meaning: "depth of the underside", field: "foundations.*.depth" },
+  },
+});
+
+/** Top of the pad where a footing has no pedestal and says no top of concrete; undefined where that is said, or a size is missing. */
+function topOfConcrete({ foundation }: Support): number | undefined {
+  const fields = foundation?.fields;
+  if (fields?.kind?.value !== "footing" || fields.pedestal || !fields["above grade"]?.assumed || !fields.thickness || !fields.depth) return undefined;
+  return padTop.value({ t: fields.thickness.value, d: fields.depth.value });
+}
+
 function* elevationsClose(structure: Structure, show: Show): Generator<Finding> {
   const { roof } = structure;
   if (!roof) return;
@@ -97,7 +116,7 @@ function* elevationsClose(structure: Structure, show: Show): Generator<Finding> 
     const above = support?.foundation?.fields["above grade"];
     if (!support || !height || !above || told.has(support.path)) continue;
     const z_b = baseByColumn.value({ z_t: elevationAt(inputs.plane, post.x, post.y, center, plainCalc), H: post.height });
-    const z_c = baseByConcrete.value({ h_a: above.value, t_g: support.base?.fields.grout?.value ?? 0, t_p: support.base?.fields.plate?.value.thickness?.value ?? 0 });
+    const z_c = baseByConcrete.value({ h_a: topOfConcrete(support) ?? above.value, t_g: support.base?.fields.grout?.value ?? 0, t_p: support.base?.fields.plate?.value.thickness?.value ?? 0 });
     if (elevationGap.value({ z_b, z_c }) <= slack) continue;
     told.add(support.path);
     yield {
@@ -107,6 +126,40 @@ function* elevationsClose(structure: Structure, show: Show): Generator<Finding> 
       at: height,
     };
   }
+}
+
+/** Sides in plan of a pad along x and y, where it is one. */
+function padOf({ foundation }: Support): { readonly x: number; readonly y: number } | undefined {
+  const fields = foundation?.fields;
+  return fields?.kind?.value === "footing" && fields.width && fields.length ? { x: fields.width.value, y: fields.length.value } : undefined;
+}
+
+export const halfSum = formula({
+  id: "site.half-sum",
+  text: "r = (b_1 + b_2) / 2",
+  source: "geometry",
+  symbols: { r: { kind: "length", meaning: "distance at which two pads touch" }, b_1: { kind: "length", meaning: "side of one pad" }, b_2: { kind: "length", meaning: "side of the other" } },
+});
+
+export const offset = formula({
+  id: "site.offset",
+  text: "s = abs(x_2 - x_1)",
+  source: "geometry",
+  symbols: { s: { kind: "distance", meaning: "distance of two columns along an axis" }, x_1: { kind: "distance", meaning: "one column" }, x_2: { kind: "distance", meaning: "the other" } },
+});
+
+interface Placed {
+  readonly support: Support;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Whether the pads below two columns lie over each other. */
+function padsMeet(a: Placed, b: Placed): boolean {
+  const [one, other] = [padOf(a.support), padOf(b.support)];
+  if (!one || !other) return false;
+  const isNear = (axis: "x" | "y"): boolean => isBelow(offset.value({ x_1: a[axis], x_2: b[axis] }), halfSum.value({ b_1: one[axis], b_2: other[axis] }));
+  return isNear("x") && isNear("y");
 }
 
 const sizeOf = (support: Support): number | undefined =>
@@ -126,6 +179,9 @@ function* placesApart(structure: Structure, show: Show): Generator<Finding> {
     if (neighbor.distance < onePlace) {
       told.add(support);
       yield { support, verdict: "over", message: `${support.name}: ${who} stand in one place. Correct the places; the same column counted twice takes half the load.`, at };
+    } else if (padsMeet(points[i], points[neighbor.index])) {
+      told.add(support);
+      yield { support, verdict: "over", message: `${support.name}: ${who} stand ${show(neighbor.distance)} apart, and their pads lie over each other. Correct the places, or make one footing of them.`, at };
     } else if (size !== undefined && neighbor.distance < size && sizeOf(other) !== undefined) {
       told.add(support);
       yield { support, verdict: "over", message: `${support.name}: ${who} stand ${show(neighbor.distance)} apart, and the pier is ${show(size)} wide. Correct the places or make one pier of them.`, at };

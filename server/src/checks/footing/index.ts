@@ -1,0 +1,38 @@
+import type { CheckDecl } from "../contract.js";
+import { footingBarSpacing } from "./bar-spacing.js";
+import { footingBearing } from "./bearing.js";
+import { bearingCapacity } from "./bearing-capacity.js";
+import { footingDevelopment } from "./development.js";
+import { footingFlexure } from "./flexure.js";
+import { footingJointBars } from "./joint-bars.js";
+import { footingJointBearing } from "./joint-bearing.js";
+import { footingJointDevelopment } from "./joint-development.js";
+import { footingJointLeastBars } from "./joint-least-bars.js";
+import { footingLeastDepth } from "./least-depth.js";
+import { footingLeastSteel } from "./least-steel.js";
+import { footingOneWayShear } from "./one-way-shear.js";
+import { footingOverturning } from "./overturning.js";
+import { footingSliding } from "./sliding.js";
+import { footingTopFlexure } from "./top-flexure.js";
+import { footingTwoWayShear } from "./two-way-shear.js";
+import { footingUplift } from "./uplift.js";
+
+export const footingChecks: readonly CheckDecl[] = [
+  footingUplift,
+  footingOverturning,
+  footingSliding,
+  footingBearing,
+  bearingCapacity,
+  footingJointBearing,
+  footingJointBars,
+  footingJointLeastBars,
+  footingJointDevelopment,
+  footingTwoWayShear,
+  footingOneWayShear,
+  footingFlexure,
+  footingTopFlexure,
+  footingLeastSteel,
+  footingBarSpacing,
+  footingLeastDepth,
+  footingDevelopment,
+];

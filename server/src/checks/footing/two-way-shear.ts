@@ -1,0 +1,145 @@
+/**
+ * The column punches through the pad: a truncated pyramid of concrete is pushed out round it. In the field it is hidden below grade; above,
+ * the column has dropped and leans.
+ *
+ * ACI 318-19 22.6.5.2 at d/2 round the pedestal, lambda_s = 1 by 13.2.6.2; moments transferred both ways by eccentricity of shear (8.4.4.2.2),
+ * their stresses added at the worst corner. ACI 318-14 has the same without the size effect.
+ */
+import { formula } from "../../formula/declare.js";
+import { outsideForces } from "../../mechanics/footing-section.js";
+import { check, unchecked, weigh } from "../contract.js";
+import { isFooting } from "./body.js";
+import { rootStrength } from "./one-way-shear.js";
+import { padEditions, type PadInputs, readPad } from "./pad.js";
+import { actingOn, sectionFormulas } from "./sections.js";
+
+const along = { kind: "length", meaning: "critical section along x" } as const;
+const acrossIt = { kind: "length", meaning: "critical section along y" } as const;
+const depth = { kind: "length", meaning: "effective depth" } as const;
+const perimeter = { kind: "length", meaning: "perimeter of the critical section" } as const;
+
+export const criticalSide = formula({
+  id: "footing.critical-side",
+  text: "b_1 = 2 * x_f + d",
+  source: "ACI 318-19 22.6.4.1: at d/2 from the faces",
+  symbols: { b_1: { kind: "length", meaning: "side of the critical section" }, x_f: { kind: "length", meaning: "face of the pedestal, from the middle" }, d: depth },
+});
+
+export const criticalPerimeter = formula({
+  id: "footing.critical-perimeter",
+  text: "b_o = 2 * (b_x + b_y)",
+  source: "ACI 318-19 22.6.4.1",
+  symbols: { b_o: perimeter, b_x: along, b_y: acrossIt },
+});
+
+export const sideRatio = formula({
+  id: "footing.side-ratio",
+  text: "beta = max(x_f / y_f, y_f / x_f)",
+  source: "ACI 318-19 22.6.5.3: long side over short side of the column",
+  symbols: { beta: { kind: "ratio", meaning: "long side over short side of the pedestal" }, x_f: { kind: "length", meaning: "half of the pedestal along x" }, y_f: { kind: "length", meaning: "half of the pedestal along y" } },
+});
+
+export const punchingStress = formula({
+  id: "footing.punching-strength",
+  text: "phiv_c = phi * min(4, 2 + 4 / beta, 2 + alpha_s * d / b_o) * s_c",
+  source: "ACI 318-19 Table 22.6.5.2, 13.2.6.2, 21.2.1; alpha_s 40 of an interior column, 22.6.5.3",
+  symbols: {
+    phiv_c: { kind: "stress", meaning: "design strength in two-way shear, as a stress" },
+    beta: { kind: "ratio", meaning: "long side over short side of the pedestal", range: [1, 8] },
+    d: depth,
+    b_o: perimeter,
+    s_c: { kind: "stress", meaning: "square root of the concrete strength, as a stress" },
+  },
+  constants: { phi: "0.75", alpha_s: "40" },
+});
+
+export const shearShare = formula({
+  id: "footing.shear-share",
+  text: "gamma_v = 1 - 1 / (1 + 2 / 3 * sqrt(b_1 / b_2))",
+  source: "ACI 318-19 8.4.2.2.2, 8.4.4.2.2",
+  symbols: {
+    gamma_v: { kind: "ratio", meaning: "part of the moment transferred by shear" },
+    b_1: { kind: "length", meaning: "side of the critical section in the direction of the moment" },
+    b_2: { kind: "length", meaning: "the other side" },
+  },
+});
+
+export const sectionProperty = formula({
+  id: "footing.critical-inertia",
+  text: "J_c = d * b_1^3 / 6 + b_1 * d^3 / 6 + d * b_2 * b_1^2 / 2",
+  source: "ACI 318-19 R8.4.4.2.3",
+  symbols: {
+    J_c: { kind: "inertia", meaning: "property of the critical section analogous to a polar moment of inertia" },
+    d: depth,
+    b_1: { kind: "length", meaning: "side of the critical section in the direction of the moment" },
+    b_2: { kind: "length", meaning: "the other side" },
+  },
+});
+
+export const punchingDemand = formula({
+  id: "footing.punching-stress",
+  text: "v_u = abs(V_u) / (b_o * d) + gamma_vx * abs(M_ux) * b_x / (2 * J_cx) + gamma_vy * abs(M_uy) * b_y / (2 * J_cy)",
+  source: "ACI 318-19 8.4.4.2.3, both directions added at the worst corner",
+  symbols: {
+    v_u: { kind: "stress", meaning: "largest shear stress on the critical section" },
+    V_u: { kind: "force", meaning: "force through the section" },
+    b_o: perimeter,
+    d: depth,
+    gamma_vx: { kind: "ratio", meaning: "part of the moment toward the east transferred by shear" },
+    M_ux: { kind: "moment", meaning: "moment through the section toward the east" },
+    b_x: along,
+    J_cx: { kind: "inertia", meaning: "property of the section along x" },
+    gamma_vy: { kind: "ratio", meaning: "part of the moment toward the north transferred by shear" },
+    M_uy: { kind: "moment", meaning: "moment through the section toward the north" },
+    b_y: acrossIt,
+    J_cy: { kind: "inertia", meaning: "property of the section along y" },
+  },
+});
+
+export const footingTwoWayShear = check({
+  id: "footing.two-way-shear",
+  title: "Punching of the pad",
+  link: "footing",
+  level: "strength",
+  clause: "ACI 318-19 22.6.5, 8.4.4.2, 13.2.6.2",
+  editions: padEditions,
+  fails: "The pedestal or plate punches through the pad and pushes a pyramid of concrete out.",
+  seen: "A column that has dropped and leans, the pad cracked in a ring round it.",
+  range: "Normalweight concrete, no shear reinforcement, the column on the middle of the pad. A section that reaches the edge of the pad cannot punch; one-way shear answers there. A pull through the pad is held against the same strength.",
+  formulas: [...sectionFormulas, criticalSide, criticalPerimeter, sideRatio, rootStrength, punchingStress, shearShare, sectionProperty, punchingDemand],
+  applies: isFooting,
+  inputs: (support, gather): PadInputs => readPad(support, gather),
+  fixedBy: (support) => support.foundation?.fields.thickness ?? support.foundation,
+  evaluate: (inputs, demand, calc) => {
+    const { face, width, length } = inputs;
+    const { d } = inputs.bottom;
+    const b_x = calc(criticalSide, { x_f: face.x, d });
+    const b_y = calc(criticalSide, { x_f: face.y, d });
+    const b_o = calc(criticalPerimeter, { b_x, b_y });
+    const beta = calc(sideRatio, { x_f: face.x, y_f: face.y });
+    const capacity = calc(punchingStress, { beta, d, b_o, s_c: calc(rootStrength, { fprime_c: inputs.fprime_c }) });
+    if (b_x >= width || b_y >= length) {
+      calc.note("The section at d/2 round the pedestal reaches the edge of the pad: it cannot punch, and one-way shear answers.");
+      return weigh(0, capacity, "stress");
+    }
+    const acting = actingOn(inputs, demand, "by factor", calc);
+    if (!acting) return weigh(0, capacity, "stress");
+    if ("because" in acting) return unchecked(acting.because);
+    const { force: V_u, alongX: M_ux, alongY: M_uy } = calc.routine(outsideForces, { ...acting, width, length, inside: { width: b_x, length: b_y } });
+    const v_u = calc(punchingDemand, {
+      V_u,
+      b_o,
+      d,
+      gamma_vx: calc(shearShare, { b_1: b_x, b_2: b_y }),
+      M_ux,
+      b_x,
+      J_cx: calc(sectionProperty, { d, b_1: b_x, b_2: b_y }),
+      gamma_vy: calc(shearShare, { b_1: b_y, b_2: b_x }),
+      M_uy,
+      b_y,
+      J_cy: calc(sectionProperty, { d, b_1: b_y, b_2: b_x }),
+    });
+    return weigh(v_u, capacity, "stress");
+  },
+  advise: (_inputs, outcome, say) => `${say.show(outcome.demand, "stress")} of shear round the pedestal; the pad holds ${say.show(outcome.capacity, "stress")}. Thicken the pad, or widen the pedestal or plate.`,
+});
