@@ -28,6 +28,8 @@ export interface PlateArgs {
 export interface PlateContact {
   /** Tension of each rod, N, in the order given; 0 where the plate presses down. */
   readonly tensions: readonly number[];
+  /** Compression of each rod, N, where the plate stands on its rods alone; elsewhere rods take none. */
+  readonly pushes?: readonly number[];
   /** Resultant of the bearing, N, and where it acts; no place when the plate is clear of the concrete. */
   readonly compression: number;
   readonly compressionAt?: Point;

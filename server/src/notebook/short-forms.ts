@@ -49,6 +49,17 @@ export const plateShortForm: ShortForm = {
   split: sizes("14 in x 14 in x 1 in", ["width", "length", "thickness"]),
 };
 
+export const washerShortForm: ShortForm = {
+  example: "2 in x 1/4 in",
+  split: sizes("2 in x 1/4 in", ["width", "thickness"]),
+};
+
+/** A shear lug: across the shear, below the plate, thick. */
+export const lugShortForm: ShortForm = {
+  example: "6 in x 4 in x 1 in",
+  split: sizes("6 in x 4 in x 1 in", ["width", "depth", "thickness"]),
+};
+
 export const stripShortForm: ShortForm = {
   example: "42 in x 14 in",
   split: sizes("42 in x 14 in", ["width", "thickness"]),
@@ -155,5 +166,17 @@ export const layerShortForm: ShortForm = {
     const thick = /^([\d\s./-]+(?:in|inch|mm|"|″)\.?)\s+(\S.*)$/iu.exec(trimmed);
     if (thick) return [part("thickness", { text: thick[1], start }), part("material", { text: thick[2], start: start + trimmed.length - thick[2].length })];
     return [part(/^[=\d.]/u.test(trimmed) ? "weight" : "material", { text: trimmed, start })];
+  },
+};
+
+/** `1/4 in fillet all around, E70`: the leg, then the electrode where one is named. */
+export const weldShortForm: ShortForm = {
+  example: "1/4 in fillet all around",
+  split: (text) => {
+    const match = /^(\s*)(\S.*?)\s+fillet(?:\s+weld)?(?:,?\s+all\s+(?:a)?round)?\s*(?:,\s*(E\d+)\S*\s*)?$/iu.exec(text);
+    if (!match) return { problem: "A fillet is written by its leg, like 1/4 in fillet all around.", ...whole(text) };
+    const leg = part("fillet", { text: match[2], start: match[1].length });
+    if (match[3] === undefined) return [leg];
+    return [leg, part("electrode", { text: match[3].toUpperCase(), start: text.lastIndexOf(match[3]) })];
   },
 };

@@ -8,7 +8,8 @@ import { concreteModulus, distribute, isUnstable, modularRatio } from "../../../
 import { fitRectangle, fitRound, readBase } from "../../../server/src/checks/base/geometry.js";
 import { readMember } from "../../../server/src/checks/base/member.js";
 import { plateCompression, thicknessNeeded } from "../../../server/src/checks/base/plate-compression.js";
-import { bendSquare, plateUplift } from "../../../server/src/checks/base/plate-uplift.js";
+import { plateUplift } from "../../../server/src/checks/base/plate-uplift.js";
+import { bendSquare } from "../../../server/src/checks/base/rod-moment.js";
 import { plainCalc } from "../../../server/src/formula/calc.js";
 import { foot, gatherer, inch, kip, kipFoot, kipInch, ksi, psi, ratioOf, run, say, strength, supportOf, valuesOf } from "../given.js";
 import { supportWith, type Given } from "./base.js";
@@ -209,7 +210,6 @@ describe("what a base reads", () => {
     ["a plate wider than its pier", { pier: 12 }, /past the edge/],
     ["the corners of a plate over a round pier", { diameter: 19 }, /past the edge/],
     ["a rod size that is not made", { rod: 0.9 }, /no anchor rod of this diameter/],
-    ["leveling nuts without grout", { base: { "leveling nuts": true, grout: 0 } }, /leveling nuts without grout/],
     ["leveling nuts with grout not stated", { base: { "leveling nuts": true, grout: undefined } }, /state the grout/],
     ["no plate", { base: { plate: undefined } }, /^base plate/],
     ["a pier with two sizes", { foundation: { width: 1, diameter: 1 } }, /both a diameter and a width/],

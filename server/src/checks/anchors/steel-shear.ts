@@ -5,7 +5,7 @@
  * (common practice); with plate washers welded to the plate all rods share. Friction is not credited, since the roof lifts.
  */
 import { formula } from "../../formula/declare.js";
-import { check, unchecked, weigh } from "../contract.js";
+import { check, weigh } from "../contract.js";
 import { anchorEditions, noteEdition, readFactors } from "./factors.js";
 import { ductilityNote, readRod, tensileStrengthUsed, type RodSteel } from "./rod.js";
 import { blockSeismic } from "./seismic.js";
@@ -69,7 +69,7 @@ export const steelShear = check({
   fails: "A rod is sheared off at the top of the concrete.",
   seen: "The plate slid against its rods in wide holes, the rods bent over in the grout.",
   range:
-    "Threaded rods of ASTM F1554, cast in, shear shared evenly by the rods that bear; with loose washers two. Twisting of the base, shear lugs, and the bending of rods that stand free between leveling nuts are not in it, nor is an earthquake in seismic design category C to F.",
+    "Threaded rods of ASTM F1554, cast in, shear shared evenly by the rods that bear; with loose washers two. Twisting of the base is not in it, nor the bending of rods that stand free below leveling nuts, which is checked by itself, nor is an earthquake in seismic design category C to F.",
   formulas: [tensileStrengthUsed, rodShear, groutedRodShear, rodShearDemand],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather): SteelShearInputs => {
@@ -89,7 +89,7 @@ export const steelShear = check({
       isWelded,
       // Where no grout is stated a pad is likely, and the lower strength is the safe side.
       isOnGrout: grout === undefined || grout > 0,
-      standsFree: (gather.may(fields?.["leveling nuts"]) ?? false) && !((grout ?? 0) > 0),
+      standsFree: (gather.may(fields?.["leveling nuts"]) ?? false) && grout === 0,
     };
   },
   fixedBy: (support) => support.base?.fields.anchors ?? support.base,
@@ -105,9 +105,7 @@ export const steelShear = check({
       calc.note("The rods pass a built-up grout pad.");
       strength = calc(groutedRodShear, { phiV_sa: plain });
     }
-    if (inputs.standsFree && (Vx !== 0 || Vy !== 0)) {
-      return unchecked("the plate stands on leveling nuts without grout, so shear bends the rods, and that bending is not checked here; grout the plate and state its thickness");
-    }
+    if (inputs.standsFree) calc.note("The plate stands on leveling nuts without grout: shear also bends the rods, which is a check of its own, base.leveling-nuts.");
     calc.note(inputs.isWelded ? "Washers are welded to the plate: every rod takes shear." : "Washers are loose in wide holes: two rods at most take shear.");
     return weigh(calc(rodShearDemand, { V_x: Vx, V_y: Vy, n_v }), strength, "force");
   },

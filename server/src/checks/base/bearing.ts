@@ -8,7 +8,7 @@
 import { formula } from "../../formula/declare.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { unchangedSince14 } from "../editions.js";
-import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "./distribution.js";
+import { concreteModulus, distribute, forcesBelow, isUnstable, lugMomentX, lugMomentY, modularRatio, tipsOver } from "./distribution.js";
 import { fitRectangle, fitRound, nearerEdges, readBase } from "./geometry.js";
 
 export const confinement = formula({
@@ -58,8 +58,8 @@ export const baseBearing = check({
   fails: "The concrete or grout under the plate crushes.",
   seen: "Spalled grout and a broken edge of the pier on the side the column leans to.",
   range:
-    "A stiff plate, fully bedded on grout or concrete no weaker than the foundation, inside the edges of the foundation. Largest stress of an elastic contact; the even stress of a plastic one would be less. Not for a plate that stands on leveling nuts without grout.",
-  formulas: [fitRound, fitRectangle, confinement, bearingStrength, bearingForce, concreteModulus, modularRatio],
+    "A stiff plate, fully bedded on grout or concrete no weaker than the foundation, inside the edges of the foundation. Largest stress of an elastic contact; the even stress of a plastic one would be less. A plate that stands on leveling nuts without grout bears on its rods alone.",
+  formulas: [fitRound, fitRectangle, confinement, bearingStrength, bearingForce, lugMomentX, lugMomentY, concreteModulus, modularRatio],
   applies: (support) => support.base !== undefined,
   inputs: readBase,
   fixedBy: (support) => support.base?.fields.plate ?? support.base,
@@ -69,7 +69,11 @@ export const baseBearing = check({
     const psi_A = calc(confinement, { k_A, h: member.depth, B, N });
     const f_d = calc(bearingStrength, { fprime_c, psi_A });
     const P_d = calc(bearingForce, { f_d, B, N });
-    const { P, Mx, My } = demand.base;
+    const { P, Mx, My } = forcesBelow(inputs, demand.base, calc);
+    if (inputs.standsFree) {
+      calc.note("The plate stands on its leveling nuts without grout: the concrete below it carries nothing.");
+      return weigh(0, P_d, "force");
+    }
     if (Mx === 0 && My === 0) {
       calc.note("No moment: the whole plate bears evenly.");
       return weigh(P > 0 ? P : 0, P_d, "force");

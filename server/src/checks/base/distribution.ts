@@ -5,7 +5,9 @@
 import type { Demand } from "../../actions/demand.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc, Routine } from "../../formula/types.js";
+import type { Forces } from "../../mechanics/forces.js";
 import { plateContact, type PlateArgs, type PlateContact, type Unstable } from "../../mechanics/plate-contact.js";
+import { rodsBothWays } from "../../mechanics/rods-both-ways.js";
 import type { BaseInputs } from "./geometry.js";
 
 export const concreteModulus = formula({
@@ -28,6 +30,30 @@ export const modularRatio = formula({
     E_c: { kind: "steelStress", meaning: "modulus of elasticity of the concrete" },
   },
   constants: { E_s: "29000 ksi" },
+});
+
+export const lugMomentX = formula({
+  id: "base.lug-moment-x",
+  text: "M_xb = M_x - V_y * e",
+  source: "statics: the shear is taken below the plate by the lug",
+  symbols: {
+    M_xb: { kind: "moment", meaning: "moment about the east axis with the couple of the lug" },
+    M_x: { kind: "moment", meaning: "moment about the east axis at the plate" },
+    V_y: { kind: "force", meaning: "shear toward the north" },
+    e: { kind: "length", meaning: "from the plate down to the middle of the lug's bearing" },
+  },
+});
+
+export const lugMomentY = formula({
+  id: "base.lug-moment-y",
+  text: "M_yb = M_y + V_x * e",
+  source: "statics: the shear is taken below the plate by the lug",
+  symbols: {
+    M_yb: { kind: "moment", meaning: "moment about the north axis with the couple of the lug" },
+    M_y: { kind: "moment", meaning: "moment about the north axis at the plate" },
+    V_x: { kind: "force", meaning: "shear toward the east" },
+    e: { kind: "length", meaning: "from the plate down to the middle of the lug's bearing" },
+  },
 });
 
 interface DistributionArgs {
@@ -54,15 +80,36 @@ const sharedContact: Routine<DistributionArgs, PlateContact | Unstable> = {
   show: ({ plate }, contact) => plateContact.show(plate, contact),
 };
 
+/** What the underside of the plate has to pass on: the forces at the column base, and the couple of the lug where there is one. */
+export function forcesBelow(base: BaseInputs, { Vx, Vy, ...forces }: Forces, calc: Calc): Pick<Forces, "P" | "Mx" | "My"> {
+  const { P } = forces;
+  const Mx = base.lugArmY > 0 && Vy !== 0 ? calc(lugMomentX, { M_x: forces.Mx, V_y: Vy, e: base.lugArmY }) : forces.Mx;
+  const My = base.lugArmX > 0 && Vx !== 0 ? calc(lugMomentY, { M_y: forces.My, V_x: Vx, e: base.lugArmX }) : forces.My;
+  return { P, Mx, My };
+}
+
+const clear = { compression: 0, maxBearing: 0, contact: [], contactRatio: 0, plane: { atCenter: 0, alongX: 0, alongY: 0 }, residual: { P: 0, Mx: 0, My: 0, relative: 0 } } as const;
+
+const atLeastNone = (force: number): number => Math.max(0, force);
+
+/** The plate on its rods alone. */
+function standOnRods(base: BaseInputs, forces: Pick<Forces, "P" | "Mx" | "My">, calc: Calc): PlateContact | Unstable {
+  calc.note("The plate stands on its leveling nuts without grout: the rods press and pull, the concrete below the plate carries nothing.");
+  const found = calc.routine(rodsBothWays, { rods: base.rods, ...forces });
+  if ("unstable" in found) return found;
+  return { ...clear, tensions: found.forces.map((force) => atLeastNone(-force)), pushes: found.forces.map(atLeastNone) };
+}
+
 /** Bearing and rod tensions of this combination, or why there is no equilibrium. */
 export function distribute(base: BaseInputs, demand: Demand<"strength">, calc: Calc): PlateContact | Unstable {
+  const forces = forcesBelow(base, demand.base, calc);
+  if (base.standsFree) return standOnRods(base, forces, calc);
   const E_c = calc(concreteModulus, { fprime_c: base.fprime_c });
   const n = calc(modularRatio, { E_c });
-  const { P, Mx, My } = demand.base;
   const contact = calc.routine(sharedContact, {
     demand,
     key: base.key,
-    plate: { width: base.B, length: base.N, rods: base.rods, rodArea: base.A_se, modularRatio: n, P, Mx, My },
+    plate: { width: base.B, length: base.N, rods: base.rods, rodArea: base.A_se, modularRatio: n, ...forces },
   });
   if (!isUnstable(contact) && contact.note !== undefined) calc.note(`The plate is ${contact.note}.`);
   return contact;

@@ -5,6 +5,7 @@ import type { Point } from "../../mechanics/rectangles.js";
 import { rodPattern } from "../../mechanics/rod-pattern.js";
 import type { Support } from "../../project/model.js";
 import type { Gather } from "../contract.js";
+import { readLugArms } from "./lug.js";
 import { halfOf, readMember, type Member } from "./member.js";
 
 /** SI. */
@@ -19,6 +20,11 @@ export interface BaseInputs {
   readonly A_se: number;
   readonly fprime_c: number;
   readonly member: Member;
+  /** On leveling nuts, and no grout is placed. */
+  readonly standsFree: boolean;
+  /** From the underside of the plate to the middle of the bearing of a lug that stands against shear along x, and along y, m; 0 without. */
+  readonly lugArmX: number;
+  readonly lugArmY: number;
   /** Tells one base from another by everything the distribution of its forces depends on. */
   readonly key: string;
 }
@@ -68,8 +74,10 @@ export function readBase(support: Support, gather: Gather, place: number): BaseI
   const N = plate ? gather.need(plate.length, "length of the base plate") : Number.NaN;
   const count = anchors ? gather.need(anchors.count, "number of anchor rods") : Number.NaN;
   const d_a = anchors ? gather.need(anchors.diameter, "diameter of the anchor rods") : Number.NaN;
-  if (gather.may(fields?.["leveling nuts"]) && !((gather.may(fields?.grout) ?? 0) > 0)) {
-    gather.block("the plate stands on leveling nuts without grout: the rods then carry compression and bending, which is not checked here; state the grout's thickness");
+  const grout = gather.may(fields?.grout);
+  const isLeveled = gather.may(fields?.["leveling nuts"]) ?? false;
+  if (isLeveled && grout === undefined) {
+    gather.block("the plate stands on leveling nuts, and whether grout fills the gap is not said; state the grout's thickness, 0 in where none is placed");
   }
   const fprime_c = gather.need(support.foundation?.fields.concrete, "concrete strength below the base");
   const member = readMember(support, gather, place);
@@ -88,6 +96,7 @@ export function readBase(support: Support, gather: Gather, place: number): BaseI
     if (k_A < flush) gather.block("the base plate reaches past the edge of the concrete below it; widen the foundation or take a smaller plate");
   }
   const A_se = rod?.tensileArea ?? Number.NaN;
-  const key = `${B} ${N} ${A_se} ${fprime_c} ${rods.map(({ x, y }) => `${x},${y}`).join(" ")}`;
-  return { B, N, rods, d_a, A_se, fprime_c, member, key };
+  const { x: lugArmX, y: lugArmY } = readLugArms(support, gather);
+  const key = `${lugArmX} ${lugArmY} ${B} ${N} ${A_se} ${fprime_c} ${rods.map(({ x, y }) => `${x},${y}`).join(" ")}`;
+  return { B, N, rods, d_a, A_se, fprime_c, member, standsFree: isLeveled && grout === 0, lugArmX, lugArmY, key };
 }

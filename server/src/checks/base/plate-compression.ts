@@ -8,12 +8,15 @@
  */
 import { findSteel } from "../../catalog/materials.js";
 import { isMissing } from "../../catalog/lookup.js";
+import type { Demand } from "../../actions/demand.js";
 import { formula } from "../../formula/declare.js";
+import type { Calc } from "../../formula/types.js";
 import type { Support } from "../../project/model.js";
-import { check, unchecked, weigh, type Gather } from "../contract.js";
-import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "./distribution.js";
+import { check, unchecked, weigh, type Gather, type Outcome } from "../contract.js";
+import { concreteModulus, distribute, forcesBelow, isUnstable, lugMomentX, lugMomentY, modularRatio, tipsOver } from "./distribution.js";
 import { bendSide, readBendRectangle } from "./bend-rectangle.js";
 import { readBase, type BaseInputs } from "./geometry.js";
+import { bendByRods, bendSquare, rodMoment } from "./rod-moment.js";
 
 export interface PlateInputs extends BaseInputs {
   /** Sides along x and y of the rectangle the plate bends about, m. */
@@ -98,6 +101,18 @@ export function readPlate(support: Support, gather: Gather, place: number): Plat
   };
 }
 
+/** On leveling nuts without grout the rods that press bend the plate. */
+function weighOnRods(inputs: PlateInputs, demand: Demand<"strength">, m_d: number, calc: Calc): Outcome {
+  const contact = distribute(inputs, demand, calc);
+  if (isUnstable(contact)) return unchecked(tipsOver(contact));
+  const { pushes = [] } = contact;
+  if (!pushes.some((push) => push > 0)) return weigh(0, m_d, "momentPerLength");
+  const m_u = bendByRods(inputs, pushes, calc);
+  if (m_u === undefined) return unchecked("the rods that press stand within the column's own outline, where this method has no bend line; move the rods out");
+  calc(thicknessNeeded, { m_u, F_y: inputs.F_y });
+  return weigh(m_u, m_d, "momentPerLength");
+}
+
 export const plateCompression = check({
   id: "base.plate-compression",
   title: "Bending of the base plate on the bearing side",
@@ -106,8 +121,8 @@ export const plateCompression = check({
   clause: "AISC Design Guide 1, 3rd ed., 4.3; AISC 360-22 F11.1",
   fails: "The plate bends up round the column under the bearing pressure.",
   seen: "A thin plate dished round the column, its corners off the grout.",
-  range: "Columns in the middle of the plate. Between the flanges of a W the plate is taken as held. The largest bearing stress is taken over the whole overhang. Stiffened plates and plates on leveling nuts without grout are not in it.",
-  formulas: [plateStrength, bendSide, cantilever, evenPressure, concreteModulus, modularRatio, cantileverMoment, thicknessNeeded],
+  range: "Columns in the middle of the plate. Between the flanges of a W the plate is taken as held. The largest bearing stress is taken over the whole overhang. On leveling nuts without grout the rods that press bend the plate as those that pull do. Stiffened plates are not in it.",
+  formulas: [plateStrength, bendSide, cantilever, evenPressure, lugMomentX, lugMomentY, concreteModulus, modularRatio, cantileverMoment, bendSquare, rodMoment, thicknessNeeded],
   applies: (support) => support.base !== undefined && support.column !== undefined,
   inputs: readPlate,
   fixedBy: (support) => support.base?.fields.plate?.value.thickness ?? support.base,
@@ -116,7 +131,8 @@ export const plateCompression = check({
     const m_d = calc(plateStrength, { F_y, t_p });
     const l = calc(cantilever, { B, N, b_px: inputs.b_px, b_py: inputs.b_py });
     if (l <= 0) return unchecked("the plate does not reach past the column; take a larger plate");
-    const { P, Mx, My } = demand.base;
+    if (inputs.standsFree) return weighOnRods(inputs, demand, m_d, calc);
+    const { P, Mx, My } = forcesBelow(inputs, demand.base, calc);
     let f_p: number;
     if (Mx === 0 && My === 0) f_p = calc(evenPressure, { P, B, N });
     else {

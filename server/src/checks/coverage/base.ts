@@ -16,7 +16,8 @@ export const baseLines = linesOf("base", hasBase, [
   {
     id: "base.leveling-nuts",
     line: "Standing on leveling nuts: bending of the rods, the gap against the rod diameter, grout thickness, rod projection.",
-    by: [],
+    by: ["base.leveling-nuts"],
+    left: "Wind on bare steel before the grout, what rods that press do to the concrete, tightening of the nuts; grout thickness and rod projection.",
   },
   { id: "base.below-finish", line: "Plate hidden below the finish: corrosion, encasement, room for rods and nuts.", by: [] },
 ]);

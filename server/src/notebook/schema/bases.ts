@@ -1,6 +1,6 @@
 /** Base plates with their anchor rods. */
 import { choice, named, number, quantity, record, yesNo } from "../fields.js";
-import { anchorsShortForm, plateShortForm } from "../short-forms.js";
+import { anchorsShortForm, lugShortForm, plateShortForm, washerShortForm } from "../short-forms.js";
 import { noted, practice } from "./shared.js";
 
 export const bases = named(
@@ -16,8 +16,9 @@ export const bases = named(
       },
       plateShortForm,
     ),
-    grout: quantity("length", "Thickness of the grout under the plate.", { bounds: "zero or more" }),
+    grout: quantity("length", "Thickness of the grout under the plate; 0 in where the plate stands on its leveling nuts for good.", { bounds: "zero or more" }),
     "leveling nuts": yesNo("Whether the plate stands on leveling nuts."),
+    "gap below nuts": quantity("length", "Clear height from the concrete to the underside of the leveling nuts or their washers, where no grout is placed.", { bounds: "zero or more" }),
     anchors: record(
       "The anchor rods cast into the foundation.",
       {
@@ -34,11 +35,30 @@ export const bases = named(
       anchorsShortForm,
     ),
     "washers welded": yesNo("Whether plate washers with tight holes are welded to the plate, so that every rod takes shear.", { assumed: { text: "no", source: "loose washers are the usual detail" } }),
+    hole: quantity("length", "Diameter of the holes for the rods in the plate."),
+    washer: record("The washer under the nut, square or round.", { width: quantity("length", "Side or diameter of the washer."), thickness: quantity("length", "Thickness of the washer.") }, washerShortForm),
+    projection: quantity("length", "How far the rods stand above the concrete."),
+    thread: quantity("length", "Length of thread from the top of the rod down."),
+    friction: yesNo("Whether friction between plate and grout is counted on for shear. It carries a combination alone or not at all, and none that does not press the plate down."),
+    "shear lug": record(
+      "A plate welded under the base plate and cast into a pocket of the concrete, or a cross of two, that takes the shear.",
+      {
+        width: quantity("length", "Width of the lug, across the shear."),
+        depth: quantity("length", "Depth of the lug below the underside of the base plate, through the grout."),
+        thickness: quantity("length", "Thickness of the lug."),
+        resists: choice(["along x", "along y", "both ways"], "The shear it stands against; a cross stands against both."),
+      },
+      lugShortForm,
+    ),
     "finish above plate": quantity("length", "Height of the finish above the top of the plate.", { bounds: "zero or more" }),
+    protection: choice(["none", "galvanized", "coated", "galvanized and coated", "encased in concrete"], "How plate, nuts and rods are kept from rust."),
+    "pocket drains": yesNo("Whether water runs out of the pocket round a plate below the finish."),
     "as built": record("What was found on site where it differs from what was drawn; the checks run on what was built.", {
       noted,
       grout: quantity("length", "Thickness of the grout as found.", { bounds: "zero or more" }),
       "leveling nuts": yesNo("Whether the plate was found standing on leveling nuts."),
+      "gap below nuts": quantity("length", "Clear height below the leveling nuts as found.", { bounds: "zero or more" }),
+      projection: quantity("length", "How far the rods were found to stand above the concrete."),
       anchors: record("The rods as found.", {
         count: number("How many rods were found.", { integer: true, least: 1, most: 16 }),
         diameter: quantity("length", "Rod diameter as found."),
