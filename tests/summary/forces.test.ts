@@ -44,6 +44,8 @@ describe("sections", () => {
   it.each([
     ["pier", { kind: "pier", depth: 7 * foot, "above grade": 6 * inch }, 7.5 * foot + 2.5 * inch],
     ["pad on rock", { kind: "footing on rock", thickness: 24 * inch, depth: 18 * inch, "above grade": 6 * inch }, 24 * inch + 2.5 * inch],
+    ["footing with a pedestal", { kind: "footing", thickness: 18 * inch, depth: 4 * foot, "above grade": 6 * inch, pedestal: { width: 1, length: 1 } }, 4.5 * foot + 2.5 * inch],
+    ["footing without one", { kind: "footing", thickness: 18 * inch, depth: 4 * foot }, 18 * inch + 2.5 * inch],
     ["wall", { kind: "wall on footing", height: 3 * foot, footing: { width: 1, thickness: 14 * inch } }, 3 * foot + 16.5 * inch],
   ])("the arm of a %s is from the top of the plate to the underside", (_, foundation, expected) => {
     const support = supportOf({ foundation, base: { grout: 1.5 * inch, plate: { thickness: 1 * inch } } });

@@ -6,7 +6,7 @@ import { starterOf, starters } from "../../server/src/summary/starters.js";
 describe("the starters", () => {
   it("are found by their kind, and no other is", () => {
     for (const starter of starters) expect(starterOf(starter.kind)).toBe(starter);
-    expect(new Set(starters.map(({ kind }) => kind)).size).toBe(3);
+    expect(new Set(starters.map(({ kind }) => kind)).size).toBe(4);
     expect(starterOf("")).toBeUndefined();
   });
 

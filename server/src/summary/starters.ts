@@ -119,6 +119,23 @@ const pier = `  pier:
     spiral: no. 4 at 3 in
 `;
 
+const footing = `  footing:
+    kind: footing
+    ground: gravel
+    concrete: 4000 psi
+    width: 5.5 ft                  # of the pad, along x
+    length: 5.5 ft                 # along y
+    thickness: 20 in
+    depth: 4 ft                    # underside below grade
+    above grade: 6 in              # top of the pedestal
+    pedestal: 24 in x 24 in
+    bars: 8 no. 6                  # of the pedestal, down into the pad, with hooks
+    bottom bars: no. 5 at 8 in, each way
+    top bars: no. 5 at 12 in, each way
+    backfill: compacted and tested # loose soil is not counted to hold the footing
+    held down by: weight           # or soil cone, or side friction
+`;
+
 const dowels = (count: string, spacing: string) => `    dowels:
 ${count}      bar: no. 6
       spacing: ${spacing}
@@ -184,6 +201,16 @@ ground:
 ${soil}${roof}${columns("pier", "pier")}${bases}
 foundations:
 ${pier}`,
+  },
+  {
+    kind: "footings",
+    label: "Open shelter on footings",
+    detail: "A sloped roof on two lines of columns, each column on a pad with a pedestal, in soil.",
+    text: `${head("Orchard shelter", "An open shelter on two lines of columns, all of them on pads with pedestals.")}${site}
+ground:
+${soil}${roof}${columns("footing", "footing")}${bases}
+foundations:
+${footing}`,
   },
   {
     kind: "rock",
