@@ -24,6 +24,8 @@ given:
 columns:
   west sign:
     at: 0 ft, 0 ft
+    weep hole: 1/2 in
+    base weld: 1/4 in fillet all around
     section: HSS6x6x3/8
     height: = clear height + 1 ft
     base: A
@@ -33,6 +35,8 @@ columns:
       wind from the south: { up: 2 kip, shear y: 0.4 kip, moment x: -4 kip-ft }
   east sign:
     at: 12 ft, 0 ft
+    weep hole: 1/2 in
+    base weld: 5/16 in fillet all around
     section: HSS6x6x3/8
     height: = clear height
     base: A

@@ -86,9 +86,12 @@ const column = (name: string, y: string, height: string, standsOn: string) => ` 
     to: 32 ft, ${y}
     section: HSS6x6x3/8
     height: ${height}
+    weep hole: 1/2 in              # just above the base plate, the concrete or the finish, whichever is highest
+    base weld: 1/4 in fillet all around
     top connection:
       detail: cap plate with four 5/8 in bolts
       uplift: 12 kip               # its design strength; what holds the roof down to the column
+      shear: 8 kip                 # and sideways
     base: A
     stands on: ${standsOn}
 `;

@@ -159,7 +159,7 @@ export function shearAt(column: ColumnInputs, strength: ShearStrength, forces: F
   return calc(shearUse, { ...V, V_cx: strength.x, V_cy: strength.y, T, T_c: strength.T ?? 1 });
 }
 
-export const shearFormulas = [flatOf, wallRatio, shearBuckling, boxShear, roundShearStress, roundShear, webShear, flangeShear, boxTorsionStress, boxTorsion, roundTorsion, resultantShear, shearUse];
+export const shearFormulas = [flatOf, wallRatio, webFlat, shearBuckling, boxShear, roundShearStress, roundShear, webShear, flangeShear, boxTorsionStress, boxTorsion, roundTorsion, resultantShear, shearUse];
 
 const twisted = "a W shape is twisted here by a roof that turns, and the warping of open sections is not looked at; take a hollow section or pin the column top";
 

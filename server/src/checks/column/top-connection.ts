@@ -7,10 +7,10 @@
  * connection; IBC 2021 1604.8.1 asks that it resist the uplift.
  */
 import { formula } from "../../formula/declare.js";
-import { isByHand } from "../../actions/by-hand.js";
 import { check, weigh } from "../contract.js";
+import { carriesTop, isDescribed, topOf } from "./top-parts.js";
 
-const netUplift = formula({
+export const netUplift = formula({
   id: "column.top-uplift",
   text: "T = max(0, -P)",
   source: "statics; axial force is compression positive",
@@ -35,10 +35,10 @@ export const topConnection = check({
   fails: "The bolts, weld, strap or connector that ties the roof to the column top lets go in uplift.",
   seen: "The roof lies beside its columns after a storm, the straps still on its beams.",
   range:
-    "Uplift alone, against the design strength that is stated for the connection; its shear and moment, and the members it is fastened to, are not looked at. " +
+    "Uplift alone, against the design strength that is stated for the connection; shear and moment beside it have a check of their own, and the members it is fastened to are not looked at. " +
     "Edge pressures act on the roof area nearest to the column, with the dead load of that area. Where reactions are given by hand the connection is not looked at.",
   formulas: [netUplift],
-  applies: (support) => support.column !== undefined && !isByHand(support.column.fields),
+  applies: (support) => carriesTop(support) && !(isDescribed(support) && topOf(support)?.value.uplift === undefined),
   inputs: (support, gather): TopInputs => ({
     strength: gather.need(support.column?.fields["top connection"]?.value.uplift, "design uplift strength of the connection at the column top"),
   }),

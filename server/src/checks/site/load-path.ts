@@ -21,7 +21,7 @@ function aboveBase({ roof }: Structure, { name, column }: Support): Judged | und
   if (!roof) return unsaid(`${name}: nothing loads it. Describe the roof, or give the column's reactions.`, column);
   const top = column.fields["top connection"];
   if (!top) return unsaid(`${name}: what ties the roof to the column top is not described. State the connection under \`top connection\`, with its design uplift strength.`, column);
-  if (!top.value.uplift) return unsaid(`${name}: the connection at the column top has no stated uplift strength. Give the strength its maker or designer states.`, top);
+  if (!top.value.uplift && !top.value.bolts && !top.value.weld) return unsaid(`${name}: the connection at the column top has no stated uplift strength. Give the strength its maker or designer states, or describe its bolts or its weld.`, top);
   return undefined;
 }
 

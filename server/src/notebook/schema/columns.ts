@@ -1,11 +1,39 @@
 /** Lines of columns, and what holds them. */
-import { choice, list, named, number, point, quantity, record, reference, section, text } from "../fields.js";
+import { choice, list, named, number, point, quantity, record, reference, section, text, yesNo } from "../fields.js";
+import { weldShortForm } from "../short-forms.js";
 import { combined, reactions } from "./shared.js";
 
 const sway = (way: string) =>
   choice(["fixed base", "fixed base and top", "braced bay", "bracket", "pinned base"], `What holds the column against swaying ${way}. A column on a pinned base leans on the others.`, {
     assumed: { text: "fixed base", source: "a cantilever from its base, whose moment the checks below it take; the top as `top of column` says" },
   });
+
+const weld = (doc: string) =>
+  record(
+    doc,
+    {
+      fillet: quantity("length", "Leg of the fillet."),
+      electrode: choice(["E60", "E70", "E80"], "Electrode by its strength in ksi.", { assumed: { text: "E70", source: "the usual electrode, matching the steels here; AISC 360-22 Table J2.5 and AWS D1.1 (from memory)" } }),
+    },
+    weldShortForm,
+  );
+
+const bolts = record("The bolts through the cap plate, in two rows each way.", {
+  count: number("How many bolts.", { integer: true, least: 2, most: 16 }),
+  diameter: quantity("length", "Bolt diameter."),
+  grade: choice(["A325", "A490", "A307"], "Bolt grade."),
+  threads: choice(["in the shear plane", "excluded"], "Whether threads lie in the shear plane.", { assumed: { text: "in the shear plane", source: "the safe side; AISC 360-22 Table J3.2" } }),
+  "spacing x": quantity("length", "Spacing of the bolts along x."),
+  "spacing y": quantity("length", "Spacing of the bolts along y."),
+});
+
+const capPlate = record("The plate on the column top that the bolts go through. Described, its prying counts.", {
+  thickness: quantity("length", "Plate thickness."),
+  edge: quantity("length", "From the middle of a bolt to the edge of the plate."),
+  "bolt to face": quantity("length", "From the middle of a bolt to the face of the column."),
+  pitch: quantity("length", "Width of the plate that goes with one bolt."),
+  grade: choice(["A36", "A572 Gr 50", "A588"], "Steel grade of the plate.", { assumed: { text: "A36", source: "the weaker of the usual plate grades" } }),
+});
 
 export const columns = named(
   "Lines of columns, or single columns.",
@@ -40,7 +68,16 @@ export const columns = named(
     "top connection": record("What ties the roof to the column top.", {
       detail: text("The connection in words."),
       uplift: quantity("force", "Its design uplift strength.", { units: ["kip", "lb", "kN"] }),
+      shear: quantity("force", "Its design shear strength, in any direction.", { units: ["kip", "lb", "kN"] }),
+      moment: quantity("moment", "Its design moment strength about either axis, for a top that is fixed.", { units: ["kip-ft", "kN-m"] }),
+      bolts,
+      "cap plate": capPlate,
+      weld: weld("A fillet all around the column top."),
     }),
+    "base weld": weld("The fillet weld all around the column to its base plate."),
+    "weep hole": quantity("length", "Diameter of the hole that drains a closed section just above its base plate, the concrete or the finish, whichever is highest; 0 in where there is none.", { bounds: "zero or more", units: ["in", "mm"] }),
+    "vent hole": quantity("length", "Diameter of the hole near the top of a closed section; 0 in where there is none.", { bounds: "zero or more", units: ["in", "mm"] }),
+    galvanized: yesNo("Whether the column is dipped in zinc after it is made."),
     base: reference("bases", "The base the column stands on, by its name under bases."),
     "stands on": reference("foundations", "The foundation below the base, by its name under foundations."),
     reactions,
