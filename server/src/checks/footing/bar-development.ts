@@ -10,7 +10,7 @@ const concrete = { kind: "stress", meaning: "concrete strength", field: "foundat
 export const straightLength = formula({
   id: "footing.straight-development",
   text: "l_d = psi_t * psi_g * k_s * f_y / (k_d * s_c) * d_b",
-  source: "ACI 318-19 Table 25.4.2.3, uncoated bars",
+  source: "ACI 318-19 Table 25.4.2.3, uncoated bars (from memory)",
   symbols: {
     l_d: { kind: "length", meaning: "development length of a straight bar in tension" },
     psi_t: { kind: "ratio", meaning: "casting position: 1.3 over more than 12 in. of fresh concrete" },
@@ -26,7 +26,7 @@ export const straightLength = formula({
 export const hookConcrete = formula({
   id: "footing.hook-concrete",
   text: "psi_c = min(fprime_c / f_15 + 0.6, 1)",
-  source: "ACI 318-19 Table 25.4.3.2",
+  source: "ACI 318-19 Table 25.4.3.2 (from memory)",
   symbols: { psi_c: { kind: "ratio", meaning: "concrete strength factor of hooks" }, fprime_c: concrete },
   constants: { f_15: "15000 psi" },
 });
@@ -34,7 +34,7 @@ export const hookConcrete = formula({
 export const hookLength = formula({
   id: "footing.hook-development",
   text: "l_dh = max(psi_r * psi_o * psi_c * f_y / (55 * s_c) * sqrt(d_b / one) * d_b, 8 * d_b, l_6)",
-  source: "ACI 318-19 25.4.3.1, Table 25.4.3.2; psi_o taken as 1.25",
+  source: "ACI 318-19 25.4.3.1, Table 25.4.3.2; psi_o taken as 1.25 (from memory)",
   symbols: {
     l_dh: { kind: "length", meaning: "development length of a bar with a standard hook" },
     psi_r: { kind: "ratio", meaning: "confinement: 1 where the bars are six diameters apart, else 1.6" },
@@ -57,7 +57,7 @@ export const hookLengthEarlier = formula({
 export const compressionLength = formula({
   id: "footing.compression-development",
   text: "l_dc = max(f_y / (50 * s_c) * d_b, k_f * f_y * d_b, l_8)",
-  source: "ACI 318-19 25.4.9.1, 25.4.9.2",
+  source: "ACI 318-19 25.4.9.1, 25.4.9.2 (from memory)",
   symbols: { l_dc: { kind: "length", meaning: "development length of a bar in compression" }, f_y: yieldStrength, s_c: root, d_b: diameter },
   constants: { k_f: "0.0003 inch^2/lbf", l_8: "8 inch" },
 });

@@ -11,7 +11,7 @@ import { padEditions, readPad } from "./pad.js";
 export const largestSpacing = formula({
   id: "footing.largest-spacing",
   text: "s_max = min(3 * t, s_18)",
-  source: "ACI 318-19 7.7.2.3",
+  source: "ACI 318-19 7.7.2.3 (from memory)",
   symbols: { s_max: { kind: "length", meaning: "largest spacing" }, t: { kind: "length", meaning: "thickness of the pad", field: "foundations.*.thickness" } },
   constants: { s_18: "18 inch" },
 });

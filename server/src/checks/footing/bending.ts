@@ -34,7 +34,7 @@ export const steelStrain = formula({
 export const strainNeeded = formula({
   id: "footing.strain-needed",
   text: "eps_tc = f_y / E_s + 0.003",
-  source: "ACI 318-19 Table 21.2.2: tension-controlled",
+  source: "ACI 318-19 Table 21.2.2: tension-controlled (from memory)",
   symbols: { eps_tc: { kind: "ratio", meaning: "least strain of a tension-controlled section" }, f_y: yieldStrength },
   constants: { E_s: "29000 ksi" },
 });
@@ -50,7 +50,7 @@ export const bendingStrength = formula({
 export const plainStrength = formula({
   id: "footing.plain-bending-strength",
   text: "phiM_n = phi * 5 * s_c * b * max(t - t_g, 0 * t)^2 / 6",
-  source: "ACI 318-19 14.5.2.1, 14.5.1.7 (2 in. of what is cast against the ground left out), 21.2.1",
+  source: "ACI 318-19 14.5.2.1, 14.5.1.7 (2 in. of what is cast against the ground left out), 21.2.1 (from memory)",
   symbols: {
     phiM_n: { kind: "moment", meaning: "design strength of plain concrete in bending" },
     s_c: { kind: "stress", meaning: "square root of the concrete strength, as a stress" },

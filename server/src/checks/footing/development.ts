@@ -32,7 +32,7 @@ export const lengthAtHand = formula({
 export const lengthNeeded = formula({
   id: "footing.length-needed",
   text: "l_r = max(l_d * min(M_u / phiM_n, 1), l_12)",
-  source: "ACI 318-19 25.4.10.1, 25.4.2.1",
+  source: "ACI 318-19 25.4.10.1, 25.4.2.1 (from memory)",
   symbols: {
     l_r: { kind: "length", meaning: "length needed beyond the face" },
     l_d: { kind: "length", meaning: "development length of a straight bar in tension" },

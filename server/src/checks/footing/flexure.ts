@@ -16,7 +16,7 @@ import { actingOn, type Acting, largest, overhangs, sectionFormulas } from "./se
 export const bandShare = formula({
   id: "footing.band",
   text: "k_b = 2 / (1 + min(b, c) / max(b, c))",
-  source: "ACI 318-19 13.3.3.3: 2/(beta + 1) of the short bars in a band as wide as the short side, met by evenly spaced bars all over",
+  source: "ACI 318-19 13.3.3.3: 2/(beta + 1) of the short bars in a band as wide as the short side, met by evenly spaced bars all over (from memory)",
   symbols: { k_b: { kind: "ratio", meaning: "rise of the steel needed for evenly spaced short bars" }, b: { kind: "length", meaning: "pad along x", field: "foundations.*.width" }, c: { kind: "length", meaning: "pad along y", field: "foundations.*.length" } },
 });
 

@@ -11,7 +11,7 @@ import { padEditions, readPad } from "./pad.js";
 export const leastEffective = formula({
   id: "footing.least-effective-depth",
   text: "d_min = d_6",
-  source: "ACI 318-19 13.3.1.2",
+  source: "ACI 318-19 13.3.1.2 (from memory)",
   symbols: { d_min: { kind: "length", meaning: "least effective depth" } },
   constants: { d_6: "6 inch" },
 });

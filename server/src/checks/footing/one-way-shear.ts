@@ -48,7 +48,7 @@ const oneWay = {
 export const oneWayWithoutStirrups = formula({
   id: "footing.one-way-without-stirrups",
   text: "phiV_c = phi * min(8 * cbrt(rho_w), 5) * s_c * b * d",
-  source: "ACI 318-19 Table 22.5.5.1 (c), 22.5.5.1.1, 13.2.6.2, 21.2.1",
+  source: "ACI 318-19 Table 22.5.5.1 (c), 22.5.5.1.1, 13.2.6.2, 21.2.1 (from memory)",
   symbols: { ...oneWay, rho_w: { kind: "ratio", meaning: "steel ratio", range: [0.001, 0.4] } },
   constants: { phi: "0.75" },
 });
@@ -56,7 +56,7 @@ export const oneWayWithoutStirrups = formula({
 export const oneWayEarlier = formula({
   id: "footing.one-way-earlier",
   text: "phiV_c = phi * 2 * s_c * b * d",
-  source: "ACI 318-14 22.5.5.1, 21.2.1",
+  source: "ACI 318-14 22.5.5.1, 21.2.1 (from memory)",
   symbols: oneWay,
   constants: { phi: "0.75" },
 });

@@ -87,7 +87,7 @@ export const equalSquare = formula({
 export const halfwayPlate = formula({
   id: "footing.halfway-plate",
   text: "c = (b_p + b_c) / 2",
-  source: "ACI 318-19 Table 13.2.7.1: halfway between the face of the steel column and the edge of its plate",
+  source: "ACI 318-19 Table 13.2.7.1: halfway between the face of the steel column and the edge of its plate (from memory)",
   symbols: { c: { kind: "length", meaning: "size of the column that the section is taken at" }, b_p: { kind: "length", meaning: "side of the base plate", field: "bases.*.plate.width" }, b_c: { kind: "length", meaning: "smaller width of the column", field: "columns.*.section" } },
 });
 

@@ -42,7 +42,7 @@ export const frictionForce = formula({
 export const cohesionForce = formula({
   id: "footing.cohesion",
   text: "R_f = min(c_s * r_c * B * L, N_D / 2)",
-  source: "IBC 2021 Table 1806.2, 1806.3.2",
+  source: "IBC 2021 Table 1806.2, 1806.3.2 (from memory)",
   symbols: {
     R_f: { kind: "force", meaning: "allowable cohesion on the underside" },
     c_s: { kind: "pressure", meaning: "presumptive cohesion", field: "ground.*.class" },

@@ -21,7 +21,7 @@ const perimeter = { kind: "length", meaning: "perimeter of the critical section"
 export const criticalSide = formula({
   id: "footing.critical-side",
   text: "b_1 = 2 * x_f + d",
-  source: "ACI 318-19 22.6.4.1: at d/2 from the faces",
+  source: "ACI 318-19 22.6.4.1: at d/2 from the faces (from memory)",
   symbols: { b_1: { kind: "length", meaning: "side of the critical section" }, x_f: { kind: "length", meaning: "face of the pedestal, from the middle" }, d: depth },
 });
 
@@ -42,7 +42,7 @@ export const sideRatio = formula({
 export const punchingStress = formula({
   id: "footing.punching-strength",
   text: "phiv_c = phi * min(4, 2 + 4 / beta, 2 + alpha_s * d / b_o) * s_c",
-  source: "ACI 318-19 Table 22.6.5.2, 13.2.6.2, 21.2.1; alpha_s 40 of an interior column, 22.6.5.3",
+  source: "ACI 318-19 Table 22.6.5.2, 13.2.6.2, 21.2.1; alpha_s 40 of an interior column, 22.6.5.3 (from memory)",
   symbols: {
     phiv_c: { kind: "stress", meaning: "design strength in two-way shear, as a stress" },
     beta: { kind: "ratio", meaning: "long side over short side of the pedestal", range: [1, 8] },
@@ -56,7 +56,7 @@ export const punchingStress = formula({
 export const shearShare = formula({
   id: "footing.shear-share",
   text: "gamma_v = 1 - 1 / (1 + 2 / 3 * sqrt(b_1 / b_2))",
-  source: "ACI 318-19 8.4.2.2.2, 8.4.4.2.2",
+  source: "ACI 318-19 8.4.2.2.2, 8.4.4.2.2 (from memory)",
   symbols: {
     gamma_v: { kind: "ratio", meaning: "part of the moment transferred by shear" },
     b_1: { kind: "length", meaning: "side of the critical section in the direction of the moment" },
@@ -67,7 +67,7 @@ export const shearShare = formula({
 export const sectionProperty = formula({
   id: "footing.critical-inertia",
   text: "J_c = d * b_1^3 / 6 + b_1 * d^3 / 6 + d * b_2 * b_1^2 / 2",
-  source: "ACI 318-19 R8.4.4.2.3",
+  source: "ACI 318-19 R8.4.4.2.3 (from memory)",
   symbols: {
     J_c: { kind: "inertia", meaning: "property of the critical section analogous to a polar moment of inertia" },
     d: depth,
@@ -79,7 +79,7 @@ export const sectionProperty = formula({
 export const punchingDemand = formula({
   id: "footing.punching-stress",
   text: "v_u = abs(V_u) / (b_o * d) + gamma_vx * abs(M_ux) * b_x / (2 * J_cx) + gamma_vy * abs(M_uy) * b_y / (2 * J_cy)",
-  source: "ACI 318-19 8.4.4.2.3, both directions added at the worst corner",
+  source: "ACI 318-19 8.4.4.2.3, both directions added at the worst corner (from memory)",
   symbols: {
     v_u: { kind: "stress", meaning: "largest shear stress on the critical section" },
     V_u: { kind: "force", meaning: "force through the section" },
