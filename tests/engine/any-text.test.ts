@@ -93,7 +93,7 @@ interface Broken {
 
 /** Both supports stand on the pier; the checks of its link read its fields. */
 const pier = /^pier\./u;
-const all = /^(?!site\.)/u;
+const all = /^(?!site\.|base\.(?:details|grout-thickness|projection|below-finish)$)/u;
 
 const slips: readonly Broken[] = [
   { what: "a length without its unit", old: "diameter: 30 in", fresh: "diameter: 30", code: "quantity.no-unit", checks: pier },

@@ -35,6 +35,31 @@ describe("A plate on its rods alone (P/n and M c over the sum of c²)", () => {
     );
   });
 
+  it("rods set anywhere, three or more and not in a row, hold force and moments in balance", () => {
+    const any = fc.double({ min: -100, max: 100, noNaN: true });
+    const spot = fc.record({ x: fc.double({ min: -0.3, max: 0.3, noNaN: true }), y: fc.double({ min: -0.3, max: 0.3, noNaN: true }) });
+    fc.assert(
+      fc.property(fc.array(spot, { minLength: 3, maxLength: 8 }), any, any, any, (rods, P, Mx, My) => {
+        const found = solveRodsBothWays({ rods, P, Mx, My });
+        fc.pre(!("unstable" in found));
+        const { forces } = found as { forces: readonly number[] };
+        const sum = (arm: (i: number) => number) => forces.reduce((total, force, i) => total + force * arm(i), 0);
+        const size = 1 + Math.max(...forces.map(Math.abs));
+        expect(Math.abs(sum(() => 1) - P) / size).toBeLessThan(1e-6);
+        expect(Math.abs(sum((i) => rods[i].x) - My) / size).toBeLessThan(1e-6);
+        expect(Math.abs(sum((i) => rods[i].y) + Mx) / size).toBeLessThan(1e-6);
+      }),
+    );
+  });
+
+  it("one rod stands only straight below its load, and a row out of the middle is turned by the load itself", () => {
+    expect(forcesOf({ rods: [{ x: 0, y: 0 }], P: 5, Mx: 0, My: 0 })).toEqual([5]);
+    expect(solveRodsBothWays({ rods: [{ x: 0, y: 0 }], P: 5, Mx: 0, My: 1 })).toEqual({ unstable: expect.any(String) });
+    const row = [{ x: -1, y: 0.1 }, { x: 1, y: 0.1 }];
+    expect(solveRodsBothWays({ rods: row, P: 5, Mx: 0, My: 0 })).toEqual({ unstable: expect.stringContaining("one row") });
+    expect(forcesOf({ rods: row, P: 10, Mx: -1, My: 0 }).every((force) => Math.abs(force - 5) < 1e-9)).toBe(true);
+  });
+
   it("two rods in a row hold no moment about the row, and none hold nothing", () => {
     const pair = [{ x: -1, y: 0 }, { x: 1, y: 0 }];
     expect(solveRodsBothWays({ rods: pair, P: 1, Mx: 1, My: 0 })).toEqual({ unstable: expect.stringContaining("one row") });

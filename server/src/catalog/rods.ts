@@ -167,6 +167,8 @@ export function rodDuctility(grade: RodGrade, diameter: number): Ductility {
 export interface PlateHole {
   readonly rodDiameter: number;
   readonly hole: number;
+  /** Largest hole of later printings of the same table, from memory, where that is larger. */
+  readonly laterHole?: number;
   /** Side of a square or diameter of a round washer; absent where the source gives none. */
   readonly washer?: { readonly width: number; readonly thickness: number };
   readonly source: string;
@@ -175,15 +177,15 @@ export interface PlateHole {
 const designGuide = "AISC Design Guide 1, 2nd ed. (2006), Table 2.3";
 const fromMemory = "from memory of the AISC Steel Construction Manual, Table 14-2; confirm before use";
 
-/** Rod in, hole in, least washer in, washer thickness in. */
-const holeRows: readonly (readonly [number, number, number, number])[] = [
-  [3 / 4, 1 + 5 / 16, 2, 1 / 4],
-  [7 / 8, 1 + 9 / 16, 2.5, 5 / 16],
-  [1, 1 + 13 / 16, 3, 3 / 8],
-  [1.25, 2 + 1 / 16, 3, 1 / 2],
-  [1.5, 2 + 5 / 16, 3.5, 1 / 2],
-  [1.75, 2.75, 4, 5 / 8],
-  [2, 3.25, 5, 3 / 4],
+/** Rod in, hole in, least washer in, washer thickness in, hole of the later table in. */
+const holeRows: readonly (readonly [number, number, number, number, number])[] = [
+  [3 / 4, 1 + 5 / 16, 2, 1 / 4, 1 + 5 / 16],
+  [7 / 8, 1 + 9 / 16, 2.5, 5 / 16, 1 + 9 / 16],
+  [1, 1 + 13 / 16, 3, 3 / 8, 1 + 7 / 8],
+  [1.25, 2 + 1 / 16, 3, 1 / 2, 2 + 1 / 8],
+  [1.5, 2 + 5 / 16, 3.5, 1 / 2, 2 + 3 / 8],
+  [1.75, 2.75, 4, 5 / 8, 2 + 7 / 8],
+  [2, 3.25, 5, 3 / 4, 3.25],
 ];
 
 /** Largest hole usual in a base plate, by rod. No row is given for 1-1/8 and 1-3/8 in. */
@@ -191,9 +193,10 @@ export const plateHoles: readonly PlateHole[] = [
   { rodDiameter: inch / 2, hole: (1 + 1 / 16) * inch, source: fromMemory },
   { rodDiameter: (5 / 8) * inch, hole: (1 + 3 / 16) * inch, source: fromMemory },
   ...holeRows.map(
-    ([rod, hole, width, thickness]): PlateHole => ({
+    ([rod, hole, width, thickness, later]): PlateHole => ({
       rodDiameter: rod * inch,
       hole: hole * inch,
+      ...(later > hole ? { laterHole: later * inch } : {}),
       washer: { width: width * inch, thickness: thickness * inch },
       source: designGuide,
     }),
@@ -204,3 +207,20 @@ export const plateHoles: readonly PlateHole[] = [
 export function plateHole(rodDiameter: number): PlateHole | undefined {
   return plateHoles.find((row) => Math.abs(row.rodDiameter - rodDiameter) < 1e-6);
 }
+
+/** Rod in, least distance from the middle of a standard hole to the edge of the plate in. */
+const edgeRows: readonly (readonly [number, number])[] = [
+  [1 / 2, 3 / 4],
+  [5 / 8, 7 / 8],
+  [3 / 4, 1],
+  [7 / 8, 1 + 1 / 8],
+  [1, 1 + 1 / 4],
+  [1 + 1 / 8, 1 + 1 / 2],
+  [1 + 1 / 4, 1 + 5 / 8],
+];
+
+/** Least distance, m, from the middle of a standard hole to the edge of a plate: AISC 360-22 Table J3.4 (from memory); above 1-1/4 in 1.25 times the diameter. */
+export const leastPlateEdge = (rodDiameter: number): number => {
+  const row = edgeRows.find(([rod]) => Math.abs(rod * inch - rodDiameter) < 1e-6);
+  return row ? row[1] * inch : 1.25 * rodDiameter;
+};

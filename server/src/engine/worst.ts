@@ -66,8 +66,8 @@ export function resultsAt(document: CheckedDocument, path: string): readonly Any
   return (indexOf(document).supports.get(path) ?? []).flatMap((support) => {
     const results = resultsOf(document, support);
     if (support.path === path) return results;
-    if (section === "bases") return results.filter((result) => !isRule(result) && ["base", "anchors"].includes(result.check.link));
-    if (section === "foundations") return results.filter((result) => isRule(result) || ["pier", "rock", "wall", "footing"].includes(result.check.link));
+    if (section === "bases") return results.filter((result) => (isRule(result) ? result.rule.link === "base" : ["base", "anchors"].includes(result.check.link)));
+    if (section === "foundations") return results.filter((result) => (isRule(result) ? result.rule.link !== "base" : ["pier", "rock", "wall", "footing"].includes(result.check.link)));
     return [];
   });
 }

@@ -6,7 +6,7 @@ import type { Routine, ShownValue } from "../formula/types.js";
 import type { Point } from "./rectangles.js";
 
 export interface RodsBothWaysArgs {
-  /** Rods from the center of the plate, m; like rods in a pattern that is its own mirror image along x and along y. */
+  /** Rods from the center of the plate, m, all alike. */
   readonly rods: readonly Point[];
   /** Compression positive, N, at the center of the plate. */
   readonly P: number;
@@ -20,23 +20,47 @@ export interface RodsBothWays {
   readonly forces: readonly number[];
 }
 
-/** P/n and M c over the sum of squares, both ways; or why the rods cannot hold the plate. */
+/** Share of the squares below which rods count as standing in one row. */
+const inRow = 1e-9;
+
+const sumOf = (rods: readonly Point[], of: (rod: Point) => number): number => rods.reduce((total, rod) => total + of(rod), 0);
+
+/** P/n and M c over the sum of squares, about both axes at once; or why the rods cannot hold the plate. */
 export function solveRodsBothWays({ rods, P, Mx, My }: RodsBothWaysArgs): RodsBothWays | { readonly unstable: string } {
   if (rods.length === 0) return { unstable: "there is no rod to stand on" };
   if (![P, Mx, My, ...rods.flatMap(({ x, y }) => [x, y])].every(Number.isFinite)) return { unstable: "a size or a load of the plate is not a number" };
-  const sumX = rods.reduce((sum, { x }) => sum + x * x, 0);
-  const sumY = rods.reduce((sum, { y }) => sum + y * y, 0);
-  if ((My !== 0 && !(sumX > 0)) || (Mx !== 0 && !(sumY > 0))) return { unstable: "the rods stand in one row and nothing else keeps the plate from turning about it" };
-  const alongX = My === 0 ? 0 : My / sumX;
-  const alongY = Mx === 0 ? 0 : -Mx / sumY;
-  return { forces: rods.map(({ x, y }) => P / rods.length + alongX * x + alongY * y) };
+  const n = rods.length;
+  const middle = { x: sumOf(rods, ({ x }) => x) / n, y: sumOf(rods, ({ y }) => y) / n };
+  const places = rods.map(({ x, y }) => ({ x: x - middle.x, y: y - middle.y }));
+  const xx = sumOf(places, ({ x }) => x * x);
+  const yy = sumOf(places, ({ y }) => y * y);
+  const xy = sumOf(places, ({ x, y }) => x * y);
+  // First moments the rods have to answer, about their own middle.
+  const alongX = My - P * middle.x;
+  const alongY = -Mx - P * middle.y;
+  const determinant = xx * yy - xy * xy;
+  if (determinant > inRow * (xx + yy) ** 2) {
+    const b = (alongX * yy - alongY * xy) / determinant;
+    const c = (alongY * xx - alongX * xy) / determinant;
+    return { forces: places.map(({ x, y }) => P / n + b * x + c * y) };
+  }
+  // One rod, or one row of them: only turning in the row's own direction is held.
+  const far = places.reduce((most, place) => (Math.hypot(place.x, place.y) > Math.hypot(most.x, most.y) ? place : most));
+  const reach = Math.hypot(far.x, far.y);
+  const row = reach > 0 ? { x: far.x / reach, y: far.y / reach } : { x: 0, y: 0 };
+  const inLine = alongX * row.x + alongY * row.y;
+  const across = Math.hypot(alongX - inLine * row.x, alongY - inLine * row.y);
+  if (across > inRow * (Math.abs(My) + Math.abs(Mx) + Math.abs(P) * (Math.hypot(middle.x, middle.y) + reach))) {
+    return { unstable: "the rods stand in one row and nothing else keeps the plate from turning about it" };
+  }
+  return { forces: places.map(({ x, y }) => P / n + (reach > 0 ? (inLine * (x * row.x + y * row.y)) / (xx + yy) : 0)) };
 }
 
 /** {@link solveRodsBothWays} as a step of a calculation. */
 export const rodsBothWays: Routine<RodsBothWaysArgs, RodsBothWays | { readonly unstable: string }> = {
   id: "mechanics.rods-both-ways",
   title: "Forces of the rods a plate stands on",
-  method: "stiff plate on like rods that press and pull: P/n and M c over the sum of c², both ways",
+  method: "stiff plate on like rods that press and pull: P/n and M c over the sum of c², about both axes of the group at once",
   source: "elastic theory of bolt groups; common practice, no single source",
   run: solveRodsBothWays,
   show: (args, result) => {

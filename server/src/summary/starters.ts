@@ -107,6 +107,7 @@ bases:
     grout: 1-1/2 in
     leveling nuts: yes
     anchors: 4 x 1 in F1554 Gr 36, headed, 20 in deep, 10 in square
+    projection: 4-1/2 in           # rods above the concrete: grout, plate, washer, nut and three threads
     finish above plate: 0 in       # paving above the plate hides it from air and inspection
 `;
 

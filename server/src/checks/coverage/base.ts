@@ -10,14 +10,19 @@ export const baseLines = linesOf("base", hasBase, [
     by: ["base.bearing", "base.plate-compression", "base.plate-uplift"],
     left: "Yield lines of the plate at a hollow section.",
   },
-  { id: "base.details", line: "Details of the plate: least thickness, hole size and washers, edge distance.", by: [] },
+  {
+    id: "base.details",
+    line: "Details of the plate: least thickness, hole size and washers, edge distance, room for nuts and weld.",
+    by: ["base.details"],
+    left: "Room between the flanges of a W, and stiffeners.",
+  },
   { id: "base.erection", line: "Four rods for erection, and 300 lb at 18 in from the column face.", by: [] },
   { id: "base.shear-path", line: "Path of the shear: friction never together with uplift, rods with loose washers, shear lug.", by: ["anchors.steel-shear"], left: "Shear lugs, and friction under the plate." },
   {
     id: "base.leveling-nuts",
     line: "Standing on leveling nuts: bending of the rods, the gap against the rod diameter, grout thickness, rod projection.",
-    by: ["base.leveling-nuts"],
-    left: "Wind on bare steel before the grout, what rods that press do to the concrete, tightening of the nuts; grout thickness and rod projection.",
+    by: ["base.leveling-nuts", "base.grout-thickness", "base.projection"],
+    left: "Wind on bare steel before the grout, what rods that press do to the concrete, tightening of the nuts.",
   },
-  { id: "base.below-finish", line: "Plate hidden below the finish: corrosion, encasement, room for rods and nuts.", by: [] },
+  { id: "base.below-finish", line: "Plate hidden below the finish: corrosion, encasement, room for rods and nuts.", by: ["base.below-finish"], left: "Cover and reinforcement of the encasement, and unlike metals that touch." },
 ]);
