@@ -51,6 +51,8 @@ bases:
     grout: 1-1/2 in
     leveling nuts: yes
     anchors: 4 x 3/4 in F1554 Gr 36, headed, 18 in deep, 10 in square
+    projection: 4 in
+    finish above plate: 0 in
 
 foundations:
   round pier:
