@@ -64,6 +64,7 @@ foundations:
     above grade: = above
     ignored depth: 1 ft
     bars: 8 no. 6
+    top ties: 2 no. 4
     spiral: no. 4 at 3 in
 `;
 

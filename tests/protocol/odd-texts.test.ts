@@ -80,7 +80,7 @@ describe("Texts that are hard to place", () => {
   it("a fault in one document leaves the others what they are", async () => {
     const text = `${withChange(notebook, "diameter: 30 in", "diameter: 30")}---\n${shallow}`;
     const open = client().open(text);
-    expect(new Set(saidAs(text, await open.diagnostics(), "error"))).toEqual(new Set(['error quantity.no-unit "30"', 'error pier.embedment "1 ft"', 'error site.frost "1 ft"']));
+    expect(new Set(saidAs(text, await open.diagnostics(), "error"))).toEqual(new Set(['error quantity.no-unit "30"', 'error pier.embedment "1 ft"', 'error site.frost "1 ft"', 'error anchors.fit "18 in"']));
     await open.close();
   });
 });

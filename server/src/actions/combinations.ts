@@ -136,6 +136,9 @@ export function combine<L extends CombinedLevel>(chosen: readonly Chosen<L>[], r
       return sway ? [{ factor: terms[i].factor, sway }] : [];
     });
     const sway = sways.length === indices.length ? calc.routine(swaySum, sways) : undefined;
-    return { level: combination.level, label, combination, cases, top: sum("top"), base: sum("base"), dead: superposition.run(permanent).P, sway };
+    const demand = { level: combination.level, label, combination, cases, top: sum("top"), base: sum("base"), dead: superposition.run(permanent).P, sway };
+    const shaken = terms.findIndex(({ type }) => type === "E");
+    if (shaken < 0) return demand;
+    return { ...demand, earthquake: calc.routine(superposition, [{ factor: terms[shaken].factor, forces: reactions[indices[shaken]].base }]) };
   });
 }

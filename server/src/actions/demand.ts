@@ -59,6 +59,8 @@ export interface Demand<L extends Level = Level> {
   readonly base: Forces;
   /** The part of the axial force at the column base that is dead load, factored; left out where the reaction came already combined. */
   readonly dead?: number;
+  /** The part of the forces at the column base that is the sideways earthquake, factored, before second order; left out without one. */
+  readonly earthquake?: Forces;
   /** Movement of the column top in plan, east and north, m; known where the roof's loads were carried down. */
   readonly sway?: { readonly x: number; readonly y: number };
   /** In words, why these forces do not hold for the structure: what they try is not checked. */

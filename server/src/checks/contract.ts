@@ -99,7 +99,7 @@ export interface RuleFinding {
 export interface RuleDecl {
   readonly id: string;
   readonly title: string;
-  readonly link: "site" | "base";
+  readonly link: "site" | "base" | "anchors";
   readonly clause: string;
   readonly fails: string;
   readonly seen: string;

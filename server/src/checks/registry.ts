@@ -1,5 +1,5 @@
 /** Every check and every rule there is. The one place they are found. */
-import { anchorChecks } from "./anchors/index.js";
+import { anchorChecks, anchorRules } from "./anchors/index.js";
 import { baseChecks, baseRules } from "./base/index.js";
 import { columnChecks } from "./column/index.js";
 import type { CheckDecl, RuleDecl } from "./contract.js";
@@ -11,7 +11,7 @@ import { siteRules } from "./site/index.js";
 /** In the order of the chain, roof to ground. */
 export const allChecks: readonly CheckDecl[] = [...columnChecks, ...baseChecks, ...anchorChecks, ...pierChecks, ...footingChecks, ...rockChecks];
 
-export const allRules: readonly RuleDecl[] = [...baseRules, ...siteRules];
+export const allRules: readonly RuleDecl[] = [...baseRules, ...anchorRules, ...siteRules];
 
 export const findDeclared = (id: string): CheckDecl | RuleDecl | undefined =>
   allChecks.find((check) => check.id === id) ?? allRules.find((rule) => rule.id === id);

@@ -60,14 +60,16 @@ function indexOf(document: CheckedDocument): Index {
 
 export const resultsOf = (document: CheckedDocument, support: Support): readonly AnyResult[] => indexOf(document).results.get(support) ?? [];
 
+const linkOf = (result: AnyResult): string => (isRule(result) ? result.rule.link : result.check.link);
+
 /** Results about one entry of the notebook: a column line has all of its support's, a base or a foundation its own links'. */
 export function resultsAt(document: CheckedDocument, path: string): readonly AnyResult[] {
   const section = path.split(".")[0];
   return (indexOf(document).supports.get(path) ?? []).flatMap((support) => {
     const results = resultsOf(document, support);
     if (support.path === path) return results;
-    if (section === "bases") return results.filter((result) => (isRule(result) ? result.rule.link === "base" : ["base", "anchors"].includes(result.check.link)));
-    if (section === "foundations") return results.filter((result) => (isRule(result) ? result.rule.link !== "base" : ["pier", "rock", "wall", "footing"].includes(result.check.link)));
+    if (section === "bases") return results.filter((result) => ["base", "anchors"].includes(linkOf(result)));
+    if (section === "foundations") return results.filter((result) => ["site", "pier", "rock", "wall", "footing"].includes(linkOf(result)));
     return [];
   });
 }

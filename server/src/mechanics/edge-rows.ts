@@ -6,9 +6,9 @@ import { unionArea, type Point, type Rectangle } from "./rectangles.js";
 export const edgeNames = ["west", "east", "south", "north"] as const;
 export type EdgeName = (typeof edgeNames)[number];
 
-/** Rods at one distance from an edge. Lengths m. */
+/** Rods at one distance from an edge, or nearly so. Lengths m. */
 export interface EdgeRow {
-  /** From the row to the edge. */
+  /** From the nearest rod of the row to the edge. */
   readonly distance: number;
   /** Places along the edge, from the middle of the plate, in order. */
   readonly along: readonly number[];
@@ -25,8 +25,8 @@ export interface EdgeRowsArgs {
   readonly edge: EdgeName;
 }
 
-/** Rods nearer than this to each other's line stand in one row, m. */
-const sameRow = 1e-6;
+/** Rods within an inch of each other's line stand in one row, m: rows are seldom built straight, and none are drawn so near to each other. */
+const sameRow = 0.0254;
 
 const distanceTo = ({ x, y }: Point, member: Rectangle, edge: EdgeName): number =>
   edge === "west" ? x - member.west : edge === "east" ? member.east - x : edge === "south" ? y - member.south : member.north - y;

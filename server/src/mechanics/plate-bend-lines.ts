@@ -33,6 +33,9 @@ export interface BendLine {
 
 const same = 1e-9;
 
+/** Rods within an inch of each other's line pull on one bend line, m. */
+const oneRow = 0.0254;
+
 const halfAlong = ({ half, halfY }: BendLineArgs, axis: "x" | "y"): number => (axis === "x" ? half : (halfY ?? half));
 
 /** Part of the width on one side of a rod: to 45°, to the plate's edge, or half way to the next rod in the row. */
@@ -43,7 +46,7 @@ function sideLine(args: BendLineArgs, i: number, axis: "x" | "y"): BendLine {
   const along = axis === "x" ? "y" : "x";
   const halfPlate = (axis === "x" ? args.length : args.width) / 2;
   const distance = Math.abs(rod[axis]) - halfAlong(args, axis);
-  const gaps = args.rods.filter((other, j) => j !== i && Math.abs(other[axis] - rod[axis]) < same).map((other) => other[along] - rod[along]);
+  const gaps = args.rods.filter((other, j) => j !== i && Math.abs(other[axis] - rod[axis]) < oneRow).map((other) => other[along] - rod[along]);
   const up = reachAlong(distance, halfPlate - rod[along], gaps.filter((gap) => gap > 0));
   const down = reachAlong(distance, halfPlate + rod[along], gaps.filter((gap) => gap < 0).map((gap) => -gap));
   return { rod: i + 1, line: "side", tension: args.tensions[i], distance, width: up + down };

@@ -121,6 +121,7 @@ const pier = `  pier:
     ignored depth: 30 in           # soil at the top that frost or digging may loosen
     bars: 10 no. 6
     spiral: no. 4 at 3 in
+    top ties: 2 no. 4              # within 5 in of the top, round the rods
 `;
 
 const footing = `  footing:
@@ -134,6 +135,7 @@ const footing = `  footing:
     above grade: 6 in              # top of the pedestal
     pedestal: 24 in x 24 in
     bars: 8 no. 6                  # of the pedestal, down into the pad, with hooks
+    top ties: 2 no. 4              # within 5 in of the top, round the rods
     bottom bars: no. 5 at 8 in, each way
     top bars: no. 5 at 12 in, each way
     backfill: compacted and tested # loose soil is not counted to hold the footing
@@ -154,7 +156,7 @@ const wall = `  wall:
     ground: ledge
     concrete: 4000 psi
     length: 36 ft
-    thickness: 20 in
+    thickness: 22 in
     height: 3 ft                   # above its footing
     above grade: 6 in
     footing: 42 in x 14 in         # wide, thick

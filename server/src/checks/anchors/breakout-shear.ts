@@ -9,14 +9,15 @@ import { plainCalc } from "../../formula/calc.js";
 import { edgeNames, type EdgeName, type EdgeRow } from "../../mechanics/edge-rows.js";
 import type { Forces } from "../../mechanics/forces.js";
 import type { Support } from "../../project/model.js";
-import { check, weigh, type Gather } from "../contract.js";
+import { check, unchecked, weigh, type Gather } from "../contract.js";
 import { readCone } from "./cone.js";
 import { anchorEditions, noteEdition } from "./factors.js";
 import { usedPart } from "./ratio.js";
-import { blockSeismic } from "./seismic.js";
+import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
 import { rowsToward, wedgeFormulas, wedgeStrength, type WedgeInputs, type WedgeStrength } from "./shear-wedge.js";
 
 export interface ShearBreakoutInputs extends WedgeInputs {
+  readonly seismic: SeismicAnchors;
   readonly phi: number;
 }
 
@@ -85,6 +86,7 @@ export function readWedge(support: Support, gather: Gather, place: number): Shea
   const bars = gather.may(fields?.["edge bars"]) ?? "none";
   return {
     ...cone,
+    seismic: readSeismic(support, gather),
     isWelded: gather.may(fields?.["washers welded"]) ?? false,
     psi_cV: (isCracked ? factors?.shearCracked[bars] : factors?.shearUncracked) ?? Number.NaN,
     phi: factors?.shearBreakout ?? Number.NaN,
@@ -102,15 +104,16 @@ export const breakoutShear = check({
   seen: "A spall on the side of a pier below the plate, or a corner of a wall's end broken off at the rods.",
   range:
     "Cast-in rods in normalweight concrete, without supplementary or anchor reinforcement; bars at the edge count only where the notebook states them. With loose washers the row nearest the edge takes all the shear, two rods of it at most, on the safe side of sharing it; with washers welded to the plate the row farthest from the edge takes all. A round pier is taken as the square inside it. " +
-    "Twisting of the base is not in it; soil against the pier is not counted on. Not for an earthquake in seismic design category C to F.",
-  formulas: [...wedgeFormulas, shearTowardEdge, shearBreakoutStrength, alongEdgeStrength],
+    "Twisting of the base is not in it; soil against the pier is not counted on.",
+  formulas: [...wedgeFormulas, shearTowardEdge, shearBreakoutStrength, alongEdgeStrength, ...seismicFormulas],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): ShearBreakoutInputs => {
-    blockSeismic(support.site, gather);
     return readWedge(support, gather, place);
   },
   fixedBy: (support) => support.foundation?.fields.diameter ?? support.foundation?.fields.width ?? support.foundation?.fields.thickness ?? support.base?.fields.anchors,
-  evaluate: (inputs, demand, calc) => {
+  evaluate: (inputs, stated, calc) => {
+    const demand = shaken(inputs.seismic, stated, calc);
+    if ("because" in demand) return unchecked(demand.because);
     const { phi } = inputs;
     noteEdition(inputs.edition, "breakoutShear", calc);
     const cases = casesOf(inputs);

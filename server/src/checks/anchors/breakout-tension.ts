@@ -12,10 +12,13 @@ import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from 
 import { check, unchecked, weigh } from "../contract.js";
 import { coneFormulas, coneStrength, readCone, type ConeInputs } from "./cone.js";
 import { anchorEditions, noteEdition } from "./factors.js";
-import { blockSeismic } from "./seismic.js";
+import { concreteInEarthquake, readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
 
 export interface BreakoutInputs extends ConeInputs {
+  readonly seismic: SeismicAnchors;
   readonly phi: number;
+  /** Bars take all of the tension in place of the concrete. */
+  readonly isReinforced: boolean;
 }
 
 export const breakoutStrength = formula({
@@ -39,25 +42,31 @@ export const breakoutTension = check({
   fails: "The rods tear out a cone of concrete, or the whole top of a narrow pier.",
   seen: "A pier top broken off with the rods still in it, the crack running down from the heads to the sides.",
   range:
-    "Cast-in rods in normalweight concrete, without supplementary or anchor reinforcement. A round pier is taken as the square inside it, a wall as a strip centered under its posts. The form with h_ef^(5/3) for deep rods is not used. Cones of neighboring posts on one wall are taken as clear of each other. " +
-    "Not for an earthquake in seismic design category C to F. The edges and spacings that keep concrete from splitting are another limit state.",
-  formulas: [concreteModulus, modularRatio, ...coneFormulas, breakoutStrength],
+    "Cast-in rods in normalweight concrete, without supplementary reinforcement; where vertical bars are counted on in its place it takes no tension. A round pier is taken as the square inside it, a wall as a strip centered under its posts. The form with h_ef^(5/3) for deep rods is not used. Cones of neighboring posts on one wall are taken as clear of each other. " +
+    "The edges and spacings that keep concrete from splitting are another limit state.",
+  formulas: [concreteModulus, modularRatio, ...coneFormulas, breakoutStrength, ...seismicFormulas],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): BreakoutInputs => {
-    blockSeismic(support.site, gather);
     const { factors, ...cone } = readCone(support, gather, place);
-    return { ...cone, phi: factors?.breakout ?? Number.NaN };
+    return { ...cone, seismic: readSeismic(support, gather), phi: factors?.breakout ?? Number.NaN, isReinforced: gather.may(support.base?.fields["anchor reinforcement"]) === "pier bars" };
   },
   fixedBy: (support) => support.foundation?.fields.diameter ?? support.foundation?.fields.width ?? support.foundation?.fields.thickness ?? support.base?.fields.anchors,
-  evaluate: (inputs, demand, calc) => {
+  evaluate: (inputs, stated, calc) => {
+    const demand = shaken(inputs.seismic, stated, calc);
+    if ("because" in demand) return unchecked(demand.because);
     const { phi, rods } = inputs;
     noteEdition(inputs.edition, "breakoutTension", calc);
     const contact = distribute(inputs, demand, calc);
     if (isUnstable(contact)) return unchecked(tipsOver(contact));
     const group = calc.routine(rodGroup, { rods, tensions: contact.tensions, member: inputs.member.edges });
     const N_cbg = coneStrength(inputs, group, calc);
-    return weigh(group.total, calc(breakoutStrength, { phi, N_cbg }), "force");
+    const strength = calc(breakoutStrength, { phi, N_cbg });
+    if (inputs.isReinforced) {
+      calc.note("The vertical bars of the pier take all of the tension in place of the concrete; that is a check of its own.");
+      return weigh(0, strength, "force");
+    }
+    return weigh(group.total, concreteInEarthquake(strength, inputs.seismic, demand, calc), "force");
   },
   advise: (_, outcome, say) =>
-    `${say.show(outcome.demand, "force")} tension in the rods; the concrete holds ${say.show(outcome.capacity, "force")}. Widen the concrete about the rods, or have anchor reinforcement designed to carry all of it; deeper rods help only while fewer than three edges are near.`,
+    `${say.show(outcome.demand, "force")} tension in the rods; the concrete holds ${say.show(outcome.capacity, "force")}. Widen the concrete about the rods, or count on vertical bars beside them to carry all of it (anchor reinforcement: pier bars); deeper rods help only while fewer than three edges are near.`,
 });

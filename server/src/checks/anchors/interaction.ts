@@ -15,14 +15,14 @@ import { anchorEditions, noteEdition } from "./factors.js";
 import { pryout } from "./pryout.js";
 import { pullout } from "./pullout.js";
 import { usedPart } from "./ratio.js";
-import { blockSeismic } from "./seismic.js";
+import { reinforcementTension } from "./reinforcement-tension.js";
 import { sideFaceBlowout } from "./side-face-blowout.js";
 import { steelShear } from "./steel-shear.js";
 import { steelTension } from "./steel-tension.js";
 
 type Mode = CheckDecl<any, "strength">;
 
-const tensionModes: readonly Mode[] = [steelTension, breakoutTension, pullout, sideFaceBlowout];
+const tensionModes: readonly Mode[] = [steelTension, breakoutTension, reinforcementTension, pullout, sideFaceBlowout];
 const shearModes: readonly Mode[] = [steelShear, breakoutShear, pryout];
 const modes: readonly Mode[] = [...tensionModes, ...shearModes];
 
@@ -86,7 +86,6 @@ export const interaction = check({
   formulas: [...new Set<Formula<any, any>>([...modes.flatMap(({ formulas }) => formulas ?? []), usedPart, countsTogether, mostTogether])],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): InteractionInputs => {
-    blockSeismic(support.site, gather);
     return {
       edition: support.codes.concrete?.value ?? "",
       modes: Object.fromEntries(modes.filter((mode) => mode.applies(support)).map((mode) => [mode.id, mode.inputs(support, gather, place) as object])),

@@ -7,12 +7,13 @@ import { plainCalc } from "../../formula/calc.js";
 import { formula } from "../../formula/declare.js";
 import type { Routine } from "../../formula/types.js";
 import { rodGroup, type RodGroup, type RodGroupArgs } from "../../mechanics/rod-group.js";
-import { check, weigh } from "../contract.js";
+import { check, unchecked, weigh } from "../contract.js";
 import { coneFormulas, coneStrength, readCone, type ConeInputs } from "./cone.js";
 import { anchorEditions, noteEdition } from "./factors.js";
-import { blockSeismic } from "./seismic.js";
+import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
 
 export interface PryoutInputs extends ConeInputs {
+  readonly seismic: SeismicAnchors;
   readonly isWelded: boolean;
   readonly phi: number;
 }
@@ -109,16 +110,17 @@ export const pryout = check({
   fails: "The rods tip under the shear and pry a bowl of concrete out behind them.",
   seen: "Concrete heaved up behind short rods, on the side away from the push.",
   range:
-    "Cast-in rods, by the breakout strength in tension of the rods that take shear; with loose washers two of them, the weakest pair, with welded ones all. Twisting of the base is not in it. Not for an earthquake in seismic design category C to F.",
-  formulas: [...coneFormulas, pryoutFactor, shearResultant, pryoutStrength],
+    "Cast-in rods, by the breakout strength in tension of the rods that take shear; with loose washers two of them, the weakest pair, with welded ones all. Twisting of the base is not in it.",
+  formulas: [...coneFormulas, pryoutFactor, shearResultant, pryoutStrength, ...seismicFormulas],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): PryoutInputs => {
-    blockSeismic(support.site, gather);
     const { factors, ...cone } = readCone(support, gather, place);
-    return { ...cone, isWelded: gather.may(support.base?.fields["washers welded"]) ?? false, phi: factors?.pryout ?? Number.NaN };
+    return { ...cone, seismic: readSeismic(support, gather), isWelded: gather.may(support.base?.fields["washers welded"]) ?? false, phi: factors?.pryout ?? Number.NaN };
   },
   fixedBy: (support) => support.base?.fields.anchors ?? support.base,
-  evaluate: (inputs, demand, calc) => {
+  evaluate: (inputs, stated, calc) => {
+    const demand = shaken(inputs.seismic, stated, calc);
+    if ("because" in demand) return unchecked(demand.because);
     const { rods, h_ef, phi } = inputs;
     const { Vx, Vy } = demand.base;
     noteEdition(inputs.edition, "pryout", calc);

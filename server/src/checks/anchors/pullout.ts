@@ -11,9 +11,10 @@ import { check, unchecked, weigh } from "../contract.js";
 import { concreteStrengthUsed } from "./concrete.js";
 import { anchorEditions, noteEdition, readFactors } from "./factors.js";
 import { readHead } from "./head.js";
-import { blockSeismic } from "./seismic.js";
+import { concreteInEarthquake, readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
 
 export interface PulloutInputs extends BaseInputs {
+  readonly seismic: SeismicAnchors;
   readonly end: "headed" | "hooked";
   /** Bearing area of the head, m²; not a number for a hook. */
   readonly A_brg: number;
@@ -90,11 +91,10 @@ export const pullout = check({
   editions: anchorEditions,
   fails: "The head crushes its way through the concrete, or the hook straightens and slips out.",
   seen: "Hooked bolts drawn out of a pier whole, with no cone of concrete on them.",
-  range: "Cast-in headed rods and J or L bolts. A hook counts from 3 to 4.5 rod diameters; what is longer earns nothing. Not for an earthquake in seismic design category C to F.",
-  formulas: [concreteStrengthUsed, headPullout, hookPullout, hookRange, pulloutStrength, concreteModulus, modularRatio],
+  range: "Cast-in headed rods and J or L bolts. A hook counts from 3 to 4.5 rod diameters; what is longer earns nothing.",
+  formulas: [concreteStrengthUsed, headPullout, hookPullout, hookRange, pulloutStrength, concreteModulus, modularRatio, ...seismicFormulas],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): PulloutInputs => {
-    blockSeismic(support.site, gather);
     const base = readBase(support, gather, place);
     const fields = support.base?.fields;
     const anchors = fields?.anchors?.value;
@@ -111,6 +111,7 @@ export const pullout = check({
     const isCracked = gather.may(fields?.["cracked concrete"]) ?? true;
     return {
       ...base,
+      seismic: readSeismic(support, gather),
       edition: factors?.edition ?? "",
       end: end ?? "headed",
       A_brg,
@@ -120,7 +121,9 @@ export const pullout = check({
     };
   },
   fixedBy: (support) => support.base?.fields.anchors ?? support.base,
-  evaluate: (inputs, demand, calc) => {
+  evaluate: (inputs, stated, calc) => {
+    const demand = shaken(inputs.seismic, stated, calc);
+    if ("because" in demand) return unchecked(demand.because);
     const { d_a, phi, psi_cP } = inputs;
     noteEdition(inputs.edition, "pullout", calc);
     const f_c = calc(concreteStrengthUsed, { fprime_c: inputs.fprime_c });
@@ -128,7 +131,7 @@ export const pullout = check({
       inputs.end === "headed"
         ? calc(headPullout, { A_brg: inputs.A_brg, f_c })
         : calc(hookPullout, { f_c, e_hu: calc(hookRange, { e_h: inputs.e_h, d_a }), d_a });
-    const strength = calc(pulloutStrength, { phi, psi_cP, N_p });
+    const strength = concreteInEarthquake(calc(pulloutStrength, { phi, psi_cP, N_p }), inputs.seismic, demand, calc);
     const contact = distribute(inputs, demand, calc);
     if (isUnstable(contact)) return unchecked(tipsOver(contact));
     return weigh(Math.max(0, ...contact.tensions), strength, "force");

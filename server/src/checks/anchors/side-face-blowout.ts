@@ -15,9 +15,10 @@ import { readCone, roundNote, type ConeInputs } from "./cone.js";
 import { anchorEditions, noteEdition } from "./factors.js";
 import { readHead } from "./head.js";
 import { usedPart } from "./ratio.js";
-import { blockSeismic } from "./seismic.js";
+import { concreteInEarthquake, readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
 
 export interface BlowoutInputs extends ConeInputs {
+  readonly seismic: SeismicAnchors;
   readonly A_brg: number;
   readonly phi: number;
 }
@@ -136,17 +137,18 @@ export const sideFaceBlowout = check({
   seen: "A shallow crater on the side of a pier at the depth of the heads.",
   range:
     "Cast-in headed rods in normalweight concrete, deeper than 2.5 times their edge distance; others are not tried. A row is taken as if each rod in it pulled as the most loaded one does. As in ACI 318, the factor for a corner is taken on rods that act alone, and none on rows. A round pier is taken as the square inside it. " +
-    "Anchor reinforcement does not replace it. Not for an earthquake in seismic design category C to F.",
-  formulas: [concreteModulus, modularRatio, concreteStrengthUsed, deepFrom, blowoutReach, sideFaceBlowoutSingle, blowoutGroup, blowoutCorner, rowPull, blowoutStrength],
+    "Anchor reinforcement does not replace it.",
+  formulas: [concreteModulus, modularRatio, concreteStrengthUsed, deepFrom, blowoutReach, sideFaceBlowoutSingle, blowoutGroup, blowoutCorner, rowPull, blowoutStrength, ...seismicFormulas],
   applies: (support) => support.base !== undefined && support.base.fields.anchors?.value.end?.value !== "hooked",
   inputs: (support, gather, place): BlowoutInputs => {
-    blockSeismic(support.site, gather);
     const { factors, ...cone } = readCone(support, gather, place);
     gather.needs(support.base?.fields.anchors?.value.end, "end of the rods, headed or hooked");
-    return { ...cone, A_brg: readHead(support, gather, cone.d_a), phi: factors?.blowout ?? Number.NaN };
+    return { ...cone, seismic: readSeismic(support, gather), A_brg: readHead(support, gather, cone.d_a), phi: factors?.blowout ?? Number.NaN };
   },
   fixedBy: (support) => support.foundation?.fields.diameter ?? support.foundation?.fields.width ?? support.foundation?.fields.thickness ?? support.base?.fields.anchors,
-  evaluate: (inputs, demand, calc) => {
+  evaluate: (inputs, stated, calc) => {
+    const demand = shaken(inputs.seismic, stated, calc);
+    if ("because" in demand) return unchecked(demand.because);
     noteEdition(inputs.edition, "blowout", calc);
     const contact = distribute(inputs, demand, calc);
     if (isUnstable(contact)) return unchecked(tipsOver(contact));
@@ -183,7 +185,7 @@ export const sideFaceBlowout = check({
     calc.note(`The row along the ${governing.edge} side governs.`);
     const { N_s, isRow } = strengthOf(governing, calc);
     calc.note(isRow ? "The rods along this side are nearer to each other than 6 c_a1: they burst it together." : "Each rod along this side bursts it alone.");
-    return weigh(demandOf(governing, isRow, calc), calc(blowoutStrength, { phi, N_s }), "force");
+    return weigh(demandOf(governing, isRow, calc), concreteInEarthquake(calc(blowoutStrength, { phi, N_s }), inputs.seismic, demand, calc), "force");
   },
   advise: (_, outcome, say) =>
     `${say.show(outcome.demand, "force")} tension along one side; the concrete beside the heads holds ${say.show(outcome.capacity, "force")}. Set the rods farther from the side, widen the concrete or take larger heads.`,

@@ -5,12 +5,13 @@
  * (common practice); with plate washers welded to the plate all rods share. Friction is not credited, since the roof lifts.
  */
 import { formula } from "../../formula/declare.js";
-import { check, weigh } from "../contract.js";
+import { check, unchecked, weigh } from "../contract.js";
 import { anchorEditions, noteEdition, readFactors } from "./factors.js";
 import { ductilityNote, readRod, tensileStrengthUsed, type RodSteel } from "./rod.js";
-import { blockSeismic } from "./seismic.js";
+import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
 
 export interface SteelShearInputs extends RodSteel {
+  readonly seismic: SeismicAnchors;
   readonly edition: string;
   readonly phi: number;
   /** Rods that take shear. */
@@ -69,11 +70,10 @@ export const steelShear = check({
   fails: "A rod is sheared off at the top of the concrete.",
   seen: "The plate slid against its rods in wide holes, the rods bent over in the grout.",
   range:
-    "Threaded rods of ASTM F1554, cast in, shear shared evenly by the rods that bear; with loose washers two. Twisting of the base is not in it, nor the bending of rods that stand free below leveling nuts, which is checked by itself, nor is an earthquake in seismic design category C to F.",
-  formulas: [tensileStrengthUsed, rodShear, groutedRodShear, rodShearDemand],
+    "Threaded rods of ASTM F1554, cast in, shear shared evenly by the rods that bear; with loose washers two. Twisting of the base is not in it, nor the bending of rods that stand free below leveling nuts, which is checked by itself.",
+  formulas: [tensileStrengthUsed, rodShear, groutedRodShear, rodShearDemand, ...seismicFormulas],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather): SteelShearInputs => {
-    blockSeismic(support.site, gather);
     const rod = readRod(support, gather);
     const fields = support.base?.fields;
     const anchors = fields?.anchors?.value;
@@ -83,6 +83,7 @@ export const steelShear = check({
     const factors = readFactors(support.codes, gather);
     return {
       ...rod,
+      seismic: readSeismic(support, gather),
       edition: factors?.edition ?? "",
       phi: factors?.steelShear[rod.isDuctile ? "ductile" : "brittle"] ?? Number.NaN,
       n_v: isWelded ? count : Math.min(count, bearingLoose),
@@ -93,7 +94,9 @@ export const steelShear = check({
     };
   },
   fixedBy: (support) => support.base?.fields.anchors ?? support.base,
-  evaluate: (inputs, demand, calc) => {
+  evaluate: (inputs, stated, calc) => {
+    const demand = shaken(inputs.seismic, stated, calc);
+    if ("because" in demand) return unchecked(demand.because);
     const { f_uta, f_ya, A_se, phi, n_v } = inputs;
     const { Vx, Vy } = demand.base;
     noteEdition(inputs.edition, "steelShear", calc);

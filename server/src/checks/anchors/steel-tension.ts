@@ -9,9 +9,10 @@ import { readBase, type BaseInputs } from "../base/geometry.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { anchorEditions, noteEdition, readFactors } from "./factors.js";
 import { ductilityNote, readRod, tensileStrengthUsed, type RodSteel } from "./rod.js";
-import { blockSeismic } from "./seismic.js";
+import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
 
 export interface SteelTensionInputs extends BaseInputs, RodSteel {
+  readonly seismic: SeismicAnchors;
   readonly edition: string;
   readonly phi: number;
 }
@@ -37,18 +38,19 @@ export const steelTension = check({
   editions: anchorEditions,
   fails: "A rod breaks in tension.",
   seen: "A rod necked or snapped at the first thread under the nut.",
-  range: "Threaded rods of ASTM F1554, cast in. The rod that pulls most by elastic contact under a stiff plate; prying by a thin plate is not in it, nor is an earthquake in seismic design category C to F.",
-  formulas: [tensileStrengthUsed, rodTension, concreteModulus, modularRatio],
+  range: "Threaded rods of ASTM F1554, cast in. The rod that pulls most by elastic contact under a stiff plate; prying by a thin plate is not in it.",
+  formulas: [tensileStrengthUsed, rodTension, concreteModulus, modularRatio, ...seismicFormulas],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): SteelTensionInputs => {
-    blockSeismic(support.site, gather);
     const base = readBase(support, gather, place);
     const rod = readRod(support, gather);
     const factors = readFactors(support.codes, gather);
-    return { ...base, ...rod, edition: factors?.edition ?? "", phi: factors?.steelTension[rod.isDuctile ? "ductile" : "brittle"] ?? Number.NaN };
+    return { ...base, ...rod, seismic: readSeismic(support, gather), edition: factors?.edition ?? "", phi: factors?.steelTension[rod.isDuctile ? "ductile" : "brittle"] ?? Number.NaN };
   },
   fixedBy: (support) => support.base?.fields.anchors ?? support.base,
-  evaluate: (inputs, demand, calc) => {
+  evaluate: (inputs, stated, calc) => {
+    const demand = shaken(inputs.seismic, stated, calc);
+    if ("because" in demand) return unchecked(demand.because);
     const { f_uta, f_ya, A_se, phi } = inputs;
     noteEdition(inputs.edition, "steelTension", calc);
     calc.note(ductilityNote(inputs.isDuctile));

@@ -9,11 +9,11 @@ import { placedSection, type ColumnSection } from "../../catalog/sections.js";
 import { formula } from "../../formula/declare.js";
 import { isBelow as isLess } from "../../mechanics/compare.js";
 import type { Point } from "../../mechanics/rectangles.js";
-import { rodPattern } from "../../mechanics/rod-pattern.js";
 import type { Base, Support } from "../../project/model.js";
 import type { RuleDecl } from "../contract.js";
 import { readHardware, washerThicknessNeeded, washerWidthNeeded, type Hardware } from "./hardware.js";
 import { judgeBases, type Found, type Show } from "./judge.js";
+import { rodPlaces } from "./rod-places.js";
 
 const holeSymbol = { kind: "length", meaning: "diameter of the hole", field: "bases.*.hole" } as const;
 const place = (axis: "x" | "y") => ({ kind: "length", meaning: `place of the rod along ${axis}` }) as const;
@@ -166,8 +166,7 @@ function* roomFound(base: Base, support: Support, rods: readonly Point[], { wash
 }
 
 function patternOf(base: Base): readonly Point[] {
-  const anchors = base.anchors?.value;
-  const found = anchors?.count ? rodPattern(anchors.count.value, anchors["spacing x"]?.value, anchors["spacing y"]?.value) : [];
+  const found = rodPlaces(base.anchors?.value) ?? [];
   return "problem" in found ? [] : found;
 }
 

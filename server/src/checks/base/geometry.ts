@@ -2,11 +2,11 @@
 import { rodByDiameter } from "../../catalog/rods.js";
 import { formula } from "../../formula/declare.js";
 import type { Point } from "../../mechanics/rectangles.js";
-import { rodPattern } from "../../mechanics/rod-pattern.js";
 import type { Support } from "../../project/model.js";
 import type { Gather } from "../contract.js";
 import { readLugArms } from "./lug.js";
 import { halfOf, readMember, type Member } from "./member.js";
+import { rodPlaces } from "./rod-places.js";
 
 /** SI. */
 export interface BaseInputs {
@@ -84,7 +84,8 @@ export function readBase(support: Support, gather: Gather, place: number): BaseI
 
   const rod = Number.isFinite(d_a) ? rodByDiameter(d_a) : undefined;
   if (Number.isFinite(d_a) && !rod) gather.block("no anchor rod of this diameter is known here: 1/2 to 2 in in the sizes of ASTM F1554");
-  const pattern = Number.isFinite(count) ? rodPattern(count, gather.may(anchors?.["spacing x"]), gather.may(anchors?.["spacing y"])) : [];
+  for (const place of [anchors?.places, anchors?.["spacing x"], anchors?.["spacing y"]]) gather.may<unknown>(place);
+  const pattern = (Number.isFinite(count) ? rodPlaces(anchors) : undefined) ?? [];
   const rods = "problem" in pattern ? [] : pattern;
   if ("problem" in pattern) gather.block(pattern.problem);
 

@@ -1,5 +1,5 @@
 /** Base plates with their anchor rods. */
-import { choice, named, number, quantity, record, yesNo } from "../fields.js";
+import { choice, list, named, number, point, quantity, record, yesNo } from "../fields.js";
 import { anchorsShortForm, lugShortForm, plateShortForm, washerShortForm } from "../short-forms.js";
 import { noted, practice } from "./shared.js";
 
@@ -31,6 +31,8 @@ export const bases = named(
         embedment: quantity("length", "From the top of the concrete to the bearing face of the head, or to the inside of the hook."),
         "spacing x": quantity("length", "Spacing of the rods along x."),
         "spacing y": quantity("length", "Spacing of the rods along y."),
+        places: list("Where each rod stands, in place of a spacing.", point("Place of one rod from the middle of the plate, east and north.")),
+        torqued: yesNo("Whether the nuts are tightened by torque or turn beyond snug, which wedges the concrete apart.", { assumed: { text: "yes", source: "the safe side for spacing and edge distance; ACI 318-19 Table 17.9.2(a)" } }),
       },
       anchorsShortForm,
     ),
@@ -39,7 +41,6 @@ export const bases = named(
     washer: record("The washer under the nut, square or round.", { width: quantity("length", "Side or diameter of the washer."), thickness: quantity("length", "Thickness of the washer.") }, washerShortForm),
     projection: quantity("length", "How far the rods stand above the concrete."),
     thread: quantity("length", "Length of thread from the top of the rod down."),
-    friction: yesNo("Whether friction between plate and grout is counted on for shear. It carries a combination alone or not at all, and none that does not press the plate down."),
     "shear lug": record(
       "A plate welded under the base plate and cast into a pocket of the concrete, or a cross of two, that takes the shear.",
       {
@@ -66,8 +67,16 @@ export const bases = named(
         "hook length": quantity("length", "Hook as set."),
         "spacing x": quantity("length", "Spacing along x as set."),
         "spacing y": quantity("length", "Spacing along y as set."),
+        places: list("Where each rod was found, in the order southwest, southeast, northeast, northwest, then those between.", point("Place of one rod as found, from the middle of the plate as drawn, east and north.")),
+        lean: quantity("slope", "How far the rod that leans most is out of plumb, over its height.", { bounds: "zero or more" }),
+        bent: quantity("angle", "How far a rod was found bent, or is to be bent back.", { bounds: "zero or more" }),
       }),
     }),
+    "anchor reinforcement": choice(["none", "pier bars"], "What takes the tension where concrete breakout does not: nothing, or the vertical bars of the pier or pedestal near the rods, developed on both sides of the breakout surface.", {
+      assumed: { text: "none", source: "the safe side; ACI 318-19 17.5.2.1 leaves it to the designer" },
+    }),
+    "seismic anchors": choice(["overstrength", "overstrength included"], "How the anchors are designed for an earthquake in seismic design category C to F: for forces with the overstrength of the system, or for stated reactions that have it in them already (ACI 318-19 17.10.5.3(d) and 17.10.6.3(c))."),
+    "overstrength factor": number("Overstrength factor of the seismic system, for stated reactions by load case.", { least: 1, most: 3 }),
     "edge bars": choice(["none", "no. 4", "no. 4 in ties at 4 in"], "Bars in the concrete between the rods and its edges, of no. 4 or larger, alone or inside ties no more than 4 in apart: they raise the strength of cracked concrete against breakout in shear.", {
       assumed: { text: "none", source: "the safe side; ACI 318-19 Table 17.7.2.5.1" },
     }),

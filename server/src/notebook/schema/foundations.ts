@@ -31,6 +31,8 @@ export const foundations = named(
     "ignored depth": quantity("distance", "Depth of soil at the top left out of side resistance and lateral bearing.", { bounds: "zero or more" }),
     bars: record("Vertical bars of a pier, or of a footing's pedestal; those of a pedestal go down into the pad and end there in hooks.", { count: number("How many bars.", { integer: true, least: 3, most: 60 }), bar: bar("Bar size.") }, barsShortForm),
     spiral: record("Spiral or ties round the vertical bars.", { bar: bar("Bar size."), pitch: quantity("length", "Pitch.") }, spacedShortForm("pitch")),
+    "bar tops": choice(["straight", "hooked", "headed"], "How the vertical bars end at the top of the pier or pedestal.", { assumed: { text: "straight", source: "the safe side for their development" } }),
+    "top ties": record("Ties within 5 in of the top of the concrete, round the anchor rods and at least four vertical bars.", { count: number("How many ties.", { integer: true, least: 1, most: 10 }), bar: bar("Bar size.") }, barsShortForm),
     "restrained at grade": yesNo("Whether a rigid slab that can take the reaction holds the pier at grade.", {
       assumed: { text: "no", source: "IBC 2021 1807.3.2.1: unrestrained unless a rigid floor is stated" },
     }),
@@ -49,8 +51,8 @@ export const foundations = named(
     "bottom bars": mats("bottom"),
     "top bars": mats("top"),
     "hooked bars": yesNo("Whether the bars of the pad end in standard hooks.", { assumed: { text: "no", source: "the safe side for their development" } }),
-    "bar grade": choice(["Gr 60", "Gr 80"], "Grade of the bars of a footing.", { assumed: { text: "Gr 60", source: "the usual grade; ASTM A615" } }),
-    cover: quantity("length", "Clear cover of the bars of a footing.", { assumed: { text: "3 in", source: "concrete cast against the ground; ACI 318-19 Table 20.5.1.3.1" }, units: ["in", "mm"] }),
+    "bar grade": choice(["Gr 60", "Gr 80"], "Grade of the bars of a footing, and of the vertical bars of a pier.", { assumed: { text: "Gr 60", source: "the usual grade; ASTM A615" } }),
+    cover: quantity("length", "Clear cover of the bars: those of a footing, and the ties of a pier or pedestal that holds rods.", { assumed: { text: "3 in", source: "concrete cast against the ground; ACI 318-19 Table 20.5.1.3.1" }, units: ["in", "mm"] }),
     backfill: choice(["loose", "compacted and tested"], "How the soil beside and above a footing is put back. Loose soil loads the ground but is not counted to hold the footing down or to stand against its side.", {
       assumed: { text: "loose", source: "the safe side; common practice, no source" },
     }),
