@@ -54,6 +54,25 @@ describe("What was built takes the place of what was drawn", () => {
     expect(report(notebook("")).structures[0].asBuilt).toEqual([]);
   });
 
+  it("rods found at other places are said one by one, in inches", () => {
+    const text = `rootfast: 1
+columns:
+  C1: { at: "0 ft, 0 ft", base: A, stands on: pier, combined: { storm: { level: strength, up: 4 kip } } }
+bases:
+  A:
+    plate: 12 in x 12 in x 1 in
+    anchors: 2 x 3/4 in F1554 Gr 36, headed, 12 in deep
+    as built:
+      anchors:
+        places:
+          - -4 in, 1/4 in
+          - 4-1/2 in, 0 in
+foundations:
+  pier: { kind: pier, width: 24 in, depth: 4 ft }
+`;
+    expect(report(text).structures[0].asBuilt).toMatchObject([{ path: "bases.A.as built.anchors.places", drawn: "nothing", built: "-4 in, 0.25 in; 4.5 in, 0 in" }]);
+  });
+
   it("rock met early at one pier makes the ground mixed", () => {
     const met = "    as built:\n      ground: ledge\n";
     const rules = (text: string) => report(text).structures[0].supports.flatMap(({ findings }) => findings.filter(({ check }) => check === "site.one-ground").map(({ state }) => state));

@@ -99,8 +99,12 @@ export function differencesIn(document: CheckedDocument): readonly { readonly di
   );
 }
 
+const isPoint = (value: unknown): value is { readonly x: number; readonly y: number } => typeof value === "object" && value !== null && "x" in value && "y" in value;
+
 function shownField({ path, value }: Sourced<unknown>, system: UnitSystem): string {
   const field = fieldAt(path.split("."))?.field;
+  if (Array.isArray(value)) return value.map((item: Sourced<unknown>) => shownField(item, system)).join("; ");
+  if (isPoint(value)) return [value.x, value.y].map((ordinate) => format(ordinate, path.startsWith("bases.") ? "length" : "distance", system)).join(", ");
   if (typeof value === "number") return field?.type === "quantity" ? format(value, field.kind, system) : String(value);
   return typeof value === "boolean" ? (value ? "yes" : "no") : String(value);
 }

@@ -12,7 +12,7 @@ import { rodsBothWays } from "../../mechanics/rods-both-ways.js";
 import type { Support } from "../../project/model.js";
 import { readFactors } from "../anchors/factors.js";
 import { readRod, tensileStrengthUsed, type RodSteel } from "../anchors/rod.js";
-import { blockSeismic } from "../anchors/seismic.js";
+import { readSeismic, shaken, type SeismicAnchors, withOverstrength, momentWithOverstrength } from "../anchors/seismic.js";
 import { rodShear, rodShearDemand } from "../anchors/steel-shear.js";
 import { check, unchecked, weigh, type Outcome } from "../contract.js";
 import { tipsOver } from "./distribution.js";
@@ -22,6 +22,7 @@ import { gapInGrout, rodBending, rodCompressive, rodCriticalStress, rodElasticBu
 
 export interface LevelingInputs extends BaseInputs, RodSteel {
   readonly phi: number;
+  readonly seismic: SeismicAnchors;
   readonly n_v: number;
   /** Clear gap below the leveling nuts, m. */
   readonly g: number;
@@ -74,11 +75,10 @@ export const levelingNuts = check({
   fails: "The rods buckle or bend between the leveling nuts and the concrete.",
   seen: "Rods leaning all one way under a plate with daylight below it; a column out of plumb before the grout came, or where it never came.",
   range:
-    "Rods of ASTM F1554 in a pattern about the plate's center, held at the nut and in the concrete; the plate stiff. Bending by shear counts from a clear gap of more than one rod diameter. A base that gets grout is looked at before it under the combinations of dead load alone: wind on bare steel is not in it. What the rods that press do to the concrete is not in it, nor fatigue, nor the tightening of the nuts, nor an earthquake in seismic design category C to F.",
-  formulas: [gapInGrout, rodShearDemand, rodNetDiameter, rodFreeLength, rodFlexure, tensileStrengthUsed, rodShear, rodBending, rodElasticBuckling, rodCriticalStress, rodCompressive, rodYielding, rodUse],
+    "Rods of ASTM F1554 in a pattern about the plate's center, held at the nut and in the concrete; the plate stiff. Bending by shear counts from a clear gap of more than one rod diameter. A base that gets grout is looked at before it under the combinations of dead load alone: wind on bare steel is not in it. What the rods that press do to the concrete is not in it, nor fatigue, nor the tightening of the nuts.",
+  formulas: [gapInGrout, rodShearDemand, rodNetDiameter, rodFreeLength, rodFlexure, tensileStrengthUsed, rodShear, rodBending, rodElasticBuckling, rodCriticalStress, rodCompressive, rodYielding, rodUse, withOverstrength, momentWithOverstrength],
   applies: isLeveled,
   inputs: (support, gather, place): LevelingInputs => {
-    blockSeismic(support.site, gather);
     const base = readBase(support, gather, place);
     const rod = readRod(support, gather);
     const fields = support.base?.fields;
@@ -92,10 +92,12 @@ export const levelingNuts = check({
         ? gapInGrout.value({ t_g: grout, h_n: hardware.nut, t_w: hardware.washerThickness })
         : Number.NaN;
     const count = base.rods.length;
-    return { ...base, ...rod, phi: factors?.steelShear[rod.isDuctile ? "ductile" : "brittle"] ?? Number.NaN, n_v: isWelded ? count : Math.min(count, bearingLoose), g };
+    return { ...base, ...rod, seismic: readSeismic(support, gather), phi: factors?.steelShear[rod.isDuctile ? "ductile" : "brittle"] ?? Number.NaN, n_v: isWelded ? count : Math.min(count, bearingLoose), g };
   },
   fixedBy: (support) => support.base?.fields["gap below nuts"] ?? support.base?.fields.grout ?? support.base,
-  evaluate: (inputs, demand, calc) => {
+  evaluate: (inputs, stated, calc) => {
+    const demand = shaken(inputs.seismic, stated, calc);
+    if ("because" in demand) return unchecked(demand.because);
     if (inputs.standsFree) return weighRods(inputs, demand, calc);
     const isBefore = isDeadAlone(demand);
     if (isBefore === undefined) return unchecked("before the grout the rods carry the dead load, and which part of the combined reactions is dead load is not said; give reactions by load case");

@@ -30,7 +30,7 @@ export const anchorLines = linesOf("anchors", hasBase, [
     id: "anchors.seismic",
     line: "Anchors in seismic design categories C to F (ACI 318-19 17.10).",
     by: ["anchors.steel-tension", "anchors.breakout-tension", "anchors.pullout", "anchors.side-face-blowout", "anchors.steel-shear", "anchors.breakout-shear", "anchors.pryout"],
-    left: "Anchors that are ductile over a stretch length, or held by a yielding attachment, in an earthquake: the overstrength of the system is the one way done. Rods below leveling nuts in an earthquake.",
+    left: "Anchors that are ductile over a stretch length, or held by a yielding attachment, in an earthquake: the overstrength of the system is the one way done.",
     applies: (support) => hasBase(support) && isSeismic(support),
   },
 ]);
