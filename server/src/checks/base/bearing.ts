@@ -8,7 +8,7 @@
 import { formula } from "../../formula/declare.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { unchangedSince14 } from "../editions.js";
-import { concreteModulus, distribute, forcesBelow, isUnstable, lugMomentX, lugMomentY, modularRatio, tipsOver } from "./distribution.js";
+import { concreteModulus, distribute, forcesBelow, isUnstable, modularRatio, tipsOver } from "./distribution.js";
 import { fitRectangle, fitRound, nearerEdges, readBase } from "./geometry.js";
 
 export const confinement = formula({
@@ -59,7 +59,7 @@ export const baseBearing = check({
   seen: "Spalled grout and a broken edge of the pier on the side the column leans to.",
   range:
     "A stiff plate, fully bedded on grout or concrete no weaker than the foundation, inside the edges of the foundation. Largest stress of an elastic contact; the even stress of a plastic one would be less. A plate that stands on leveling nuts without grout bears on its rods alone.",
-  formulas: [fitRound, fitRectangle, confinement, bearingStrength, bearingForce, lugMomentX, lugMomentY, concreteModulus, modularRatio],
+  formulas: [fitRound, fitRectangle, confinement, bearingStrength, bearingForce, concreteModulus, modularRatio],
   applies: (support) => support.base !== undefined,
   inputs: readBase,
   fixedBy: (support) => support.base?.fields.plate ?? support.base,

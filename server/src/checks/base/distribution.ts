@@ -81,11 +81,10 @@ const sharedContact: Routine<DistributionArgs, PlateContact | Unstable> = {
 };
 
 /** What the underside of the plate has to pass on: the forces at the column base, and the couple of the lug where there is one. */
-export function forcesBelow(base: BaseInputs, { Vx, Vy, ...forces }: Forces, calc: Calc): Pick<Forces, "P" | "Mx" | "My"> {
-  const { P } = forces;
-  const Mx = base.lugArmY > 0 && Vy !== 0 ? calc(lugMomentX, { M_x: forces.Mx, V_y: Vy, e: base.lugArmY }) : forces.Mx;
-  const My = base.lugArmX > 0 && Vx !== 0 ? calc(lugMomentY, { M_y: forces.My, V_x: Vx, e: base.lugArmX }) : forces.My;
-  return { P, Mx, My };
+export function forcesBelow({ lugArmX, lugArmY }: BaseInputs, { P, Vx, Vy, Mx, My }: Forces, calc: Calc): Pick<Forces, "P" | "Mx" | "My"> {
+  if (lugArmX === 0 && lugArmY === 0) return { P, Mx, My };
+  calc.note("The shear is taken by the lug below the plate, and its couple is in the moments.");
+  return { P, Mx: lugMomentX.value({ M_x: Mx, V_y: Vy, e: lugArmY }), My: lugMomentY.value({ M_y: My, V_x: Vx, e: lugArmX }) };
 }
 
 const clear = { compression: 0, maxBearing: 0, contact: [], contactRatio: 0, plane: { atCenter: 0, alongX: 0, alongY: 0 }, residual: { P: 0, Mx: 0, My: 0, relative: 0 } } as const;
