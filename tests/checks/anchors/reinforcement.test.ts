@@ -4,7 +4,7 @@ import { readBar } from "../../../server/src/catalog/bars.js";
 import { breakoutTension } from "../../../server/src/checks/anchors/breakout-tension.js";
 import { developmentOf, type Developed } from "../../../server/src/checks/anchors/development.js";
 import { interaction } from "../../../server/src/checks/anchors/interaction.js";
-import { reinforcementStrength, reinforcementTension, type ReinforcementInputs } from "../../../server/src/checks/anchors/reinforcement-tension.js";
+import { hookPlaceFactor, hookSpacingFactor, reinforcementStrength, reinforcementTension, type ReinforcementInputs } from "../../../server/src/checks/anchors/reinforcement-tension.js";
 import { barsOfRods, turnsOfRing } from "../../../server/src/mechanics/rod-bars.js";
 import { plainCalc } from "../../../server/src/formula/calc.js";
 import { gatherer, inch, kip, ksi, psi, ratioOf, run, say, strength, valuesOf } from "../given.js";
@@ -68,6 +68,25 @@ describe("development of bars in tension (ACI 318-19 25.4)", () => {
     near(length("hooked", of), best, 0.005);
     near(length("hooked", { ...of, psi_r: 1.6 }), middle, 0.005);
     near(length("hooked", { ...of, psi_r: 1.6, psi_o: 1.25 }), worst, 0.005);
+  });
+
+  it.each([
+    [6.05, 1],
+    [6, 1],
+    [5.95, 1.6],
+  ])("hooks %d diameters apart take the factor %d", (s, expected) => {
+    expect(hookSpacingFactor.value({ s, d_b: 1 })).toBe(expected);
+  });
+
+  // 2.5 in of side cover, or six diameters of a thin bar.
+  it.each([
+    [2.5, 0.75, 1],
+    [2.52, 0.75, 1],
+    [2.48, 0.75, 1.25],
+    [2.25, 0.375, 1],
+    [2.23, 0.375, 1.25],
+  ])("hooks inside %d in of cover and ties, bars of %d in, take the factor %d", (cover, d, expected) => {
+    expect(hookPlaceFactor.value({ c_c: cover * inch, d_t: 0, d_b: d * inch })).toBe(expected);
   });
 
   it("is 55/75 of a hook's for a head, with its least of 8 bar diameters and 6 in (ACI 318-19 25.4.4.2, from memory)", () => {
