@@ -9,6 +9,7 @@ import { plainCalc } from "../../formula/calc.js";
 import { edgeNames, type EdgeName, type EdgeRow } from "../../mechanics/edge-rows.js";
 import type { Forces } from "../../mechanics/forces.js";
 import type { Support } from "../../project/model.js";
+import { readShearPath, shearOnRods, shearPathFormulas, type ShearPath } from "../base/shear-path.js";
 import { check, unchecked, weigh, type Gather } from "../contract.js";
 import { readCone } from "./cone.js";
 import { anchorEditions, noteEdition } from "./factors.js";
@@ -17,6 +18,7 @@ import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./sei
 import { rowsToward, wedgeFormulas, wedgeStrength, type WedgeInputs, type WedgeStrength } from "./shear-wedge.js";
 
 export interface ShearBreakoutInputs extends WedgeInputs {
+  readonly path: ShearPath;
   readonly seismic: SeismicAnchors;
   readonly phi: number;
 }
@@ -86,6 +88,7 @@ export function readWedge(support: Support, gather: Gather, place: number): Shea
   const bars = gather.may(fields?.["edge bars"]) ?? "none";
   return {
     ...cone,
+    path: readShearPath(support, gather),
     seismic: readSeismic(support, gather),
     isWelded: gather.may(fields?.["washers welded"]) ?? false,
     psi_cV: (isCracked ? factors?.shearCracked[bars] : factors?.shearUncracked) ?? Number.NaN,
@@ -105,7 +108,7 @@ export const breakoutShear = check({
   range:
     "Cast-in rods in normalweight concrete, without supplementary or anchor reinforcement; bars at the edge count only where the notebook states them. With loose washers the row nearest the edge takes all the shear, two rods of it at most, on the safe side of sharing it; with washers welded to the plate the row farthest from the edge takes all. A round pier is taken as the square inside it. " +
     "Twisting of the base is not in it; soil against the pier is not counted on.",
-  formulas: [...wedgeFormulas, shearTowardEdge, shearBreakoutStrength, alongEdgeStrength, ...seismicFormulas],
+  formulas: [...wedgeFormulas, shearTowardEdge, shearBreakoutStrength, alongEdgeStrength, ...shearPathFormulas, ...seismicFormulas],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): ShearBreakoutInputs => {
     return readWedge(support, gather, place);
@@ -116,6 +119,7 @@ export const breakoutShear = check({
     if ("because" in demand) return unchecked(demand.because);
     const { phi } = inputs;
     noteEdition(inputs.edition, "breakoutShear", calc);
+    const forces = shearOnRods(inputs.path, demand, calc);
     const cases = casesOf(inputs);
     let governing = cases[0];
     let most = 0;
@@ -124,7 +128,7 @@ export const breakoutShear = check({
       const used = shearBreakoutStrength.value({ phi, V_cbg });
       // Of cases that are not tried the weakest is shown.
       const isWeaker = most === 0 && used < shearBreakoutStrength.value({ phi, V_cbg: governing.strength.toward });
-      const tried = usedPart.value({ S_u: shearTowardEdge.value({ ...partsAt(each.edge, demand.base), V_cbg, V_par }), S_d: used });
+      const tried = usedPart.value({ S_u: shearTowardEdge.value({ ...partsAt(each.edge, forces), V_cbg, V_par }), S_d: used });
       if (tried > most || isWeaker) governing = each;
       most = Math.max(most, tried);
     }
@@ -137,7 +141,7 @@ export const breakoutShear = check({
     );
     // Found before by the same steps; they run again for a reader.
     const { toward: V_cbg, along: V_par } = calc === plainCalc ? governing.strength : wedgeStrength(inputs, row, calc);
-    const { V_n, V_t } = partsAt(edge, demand.base);
+    const { V_n, V_t } = partsAt(edge, forces);
     if (V_n === 0 && V_t > 0) {
       calc.note("The shear runs along this edge.");
       return weigh(V_t, calc(alongEdgeStrength, { phi, V_par }), "force");

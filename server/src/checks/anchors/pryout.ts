@@ -7,12 +7,14 @@ import { plainCalc } from "../../formula/calc.js";
 import { formula } from "../../formula/declare.js";
 import type { Routine } from "../../formula/types.js";
 import { rodGroup, type RodGroup, type RodGroupArgs } from "../../mechanics/rod-group.js";
+import { readShearPath, shearOnRods, shearPathFormulas, type ShearPath } from "../base/shear-path.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { coneFormulas, coneStrength, readCone, type ConeInputs } from "./cone.js";
 import { anchorEditions, noteEdition } from "./factors.js";
 import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
 
 export interface PryoutInputs extends ConeInputs {
+  readonly path: ShearPath;
   readonly seismic: SeismicAnchors;
   readonly isWelded: boolean;
   readonly phi: number;
@@ -111,18 +113,18 @@ export const pryout = check({
   seen: "Concrete heaved up behind short rods, on the side away from the push.",
   range:
     "Cast-in rods, by the breakout strength in tension of the rods that take shear; with loose washers two of them, the weakest pair, with welded ones all. Twisting of the base is not in it.",
-  formulas: [...coneFormulas, pryoutFactor, shearResultant, pryoutStrength, ...seismicFormulas],
+  formulas: [...coneFormulas, pryoutFactor, shearResultant, pryoutStrength, ...shearPathFormulas, ...seismicFormulas],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): PryoutInputs => {
     const { factors, ...cone } = readCone(support, gather, place);
-    return { ...cone, seismic: readSeismic(support, gather), isWelded: gather.may(support.base?.fields["washers welded"]) ?? false, phi: factors?.pryout ?? Number.NaN };
+    return { ...cone, path: readShearPath(support, gather), seismic: readSeismic(support, gather), isWelded: gather.may(support.base?.fields["washers welded"]) ?? false, phi: factors?.pryout ?? Number.NaN };
   },
   fixedBy: (support) => support.base?.fields.anchors ?? support.base,
   evaluate: (inputs, stated, calc) => {
     const demand = shaken(inputs.seismic, stated, calc);
     if ("because" in demand) return unchecked(demand.because);
     const { rods, h_ef, phi } = inputs;
-    const { Vx, Vy } = demand.base;
+    const { Vx, Vy } = shearOnRods(inputs.path, demand, calc);
     noteEdition(inputs.edition, "pryout", calc);
     calc.note(inputs.isWelded ? "Washers are welded to the plate: every rod takes shear." : "Washers are loose in wide holes: two rods at most take shear, the weakest pair is taken.");
     const group = calc.routine(shearGroup, { rods, tensions: weakest(inputs), member: inputs.member.edges });

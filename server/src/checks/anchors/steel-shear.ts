@@ -2,15 +2,17 @@
  * A rod is sheared off. Seen as a plate slid against its rods in wide holes, the rods bent over in the grout.
  *
  * ACI 318-19 17.7.1. Base plate holes are wide: with loose washers the plate slides until two rods bear, and only those two are counted
- * (common practice); with plate washers welded to the plate all rods share. Friction is not credited, since the roof lifts.
+ * (common practice); with plate washers welded to the plate all rods share. A lug or friction may take the shear before the rods, see base/shear-path.ts.
  */
 import { formula } from "../../formula/declare.js";
+import { readShearPath, shearOnRods, shearPathFormulas, type ShearPath } from "../base/shear-path.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { anchorEditions, noteEdition, readFactors } from "./factors.js";
 import { ductilityNote, readRod, tensileStrengthUsed, type RodSteel } from "./rod.js";
 import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
 
 export interface SteelShearInputs extends RodSteel {
+  readonly path: ShearPath;
   readonly seismic: SeismicAnchors;
   readonly edition: string;
   readonly phi: number;
@@ -70,8 +72,8 @@ export const steelShear = check({
   fails: "A rod is sheared off at the top of the concrete.",
   seen: "The plate slid against its rods in wide holes, the rods bent over in the grout.",
   range:
-    "Threaded rods of ASTM F1554, cast in, shear shared evenly by the rods that bear; with loose washers two. Twisting of the base is not in it, nor the bending of rods that stand free below leveling nuts, which is checked by itself.",
-  formulas: [tensileStrengthUsed, rodShear, groutedRodShear, rodShearDemand, ...seismicFormulas],
+    "Threaded rods of ASTM F1554, cast in, shear shared evenly by the rods that bear; with loose washers two. Friction counts only where the notebook says so, alone and in combinations that press the base down. Twisting of the base is not in it, nor the bending of rods that stand free below leveling nuts, which is checked by itself.",
+  formulas: [tensileStrengthUsed, rodShear, groutedRodShear, rodShearDemand, ...shearPathFormulas, ...seismicFormulas],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather): SteelShearInputs => {
     const rod = readRod(support, gather);
@@ -83,6 +85,7 @@ export const steelShear = check({
     const factors = readFactors(support.codes, gather);
     return {
       ...rod,
+      path: readShearPath(support, gather),
       seismic: readSeismic(support, gather),
       edition: factors?.edition ?? "",
       phi: factors?.steelShear[rod.isDuctile ? "ductile" : "brittle"] ?? Number.NaN,
@@ -98,7 +101,7 @@ export const steelShear = check({
     const demand = shaken(inputs.seismic, stated, calc);
     if ("because" in demand) return unchecked(demand.because);
     const { f_uta, f_ya, A_se, phi, n_v } = inputs;
-    const { Vx, Vy } = demand.base;
+    const { Vx, Vy } = shearOnRods(inputs.path, demand, calc);
     noteEdition(inputs.edition, "steelShear", calc);
     calc.note(ductilityNote(inputs.isDuctile));
     const f_u = calc(tensileStrengthUsed, { f_uta, f_ya });

@@ -102,7 +102,7 @@ export const shearLug = check({
   fails: "The lug crushes the concrete before it, pushes a wedge off the edge, or bends.",
   seen: "A grout pocket cracked toward the near edge, the plate moved that way.",
   range:
-    "One lug, or a cross of two, in the middle of the plate, of the plate's grade, filled all around with grout no weaker than the concrete; each direction by itself. A round pier is taken as the square inside it. The weld of the lug and vent holes of 1 in on both sides of it are for the drawing. The rods are still asked for all the shear in their own checks, on the safe side. Not for an earthquake in seismic design category C to F.",
+    "One lug, or a cross of two, in the middle of the plate, of the plate's grade, filled all around with grout no weaker than the concrete; each direction by itself. A round pier is taken as the square inside it. The weld of the lug and vent holes of 1 in on both sides of it are for the drawing. The rods are not asked for the shear the lug stands against. Not for an earthquake in seismic design category C to F.",
   formulas: [
     concreteModulus, modularRatio, concreteStrengthUsed, lugBearingDepth, tensileStrengthUsed, lugPulled, lugPressed, lugBearing, lugFaceToEdge, lugEndDistance, lugEdgeUsed, lugWedge, singleWedge, shearEnd,
     shearDepth, basicShearByEdge, lugBreakout, lugAlongEdge, lugArm, lugMoment, lugFlexure, embedmentBehindLug,

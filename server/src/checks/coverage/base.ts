@@ -17,7 +17,7 @@ export const baseLines = linesOf("base", hasBase, [
     left: "Room between the flanges of a W, and stiffeners.",
   },
   { id: "base.erection", line: "Four rods for erection, and 300 lb at 18 in from the column face.", by: ["base.erection"], left: "The foundation under the 300 lb, and whether a light post is excepted from the rule." },
-  { id: "base.shear-path", line: "Path of the shear: friction never together with uplift, rods with loose washers, shear lug.", by: ["anchors.steel-shear", "base.shear-lug"], left: "Friction under the plate, which is never counted on, and the relief of the rods by a shear lug." },
+  { id: "base.shear-path", line: "Path of the shear: friction never together with uplift, rods with loose washers, shear lug.", by: ["anchors.steel-shear", "base.shear-lug"], left: "Bearing of the plate's edge against a curb or a slab." },
   {
     id: "base.leveling-nuts",
     line: "Standing on leveling nuts: bending of the rods, the gap against the rod diameter, grout thickness, rod projection.",

@@ -41,6 +41,7 @@ export const bases = named(
     washer: record("The washer under the nut, square or round.", { width: quantity("length", "Side or diameter of the washer."), thickness: quantity("length", "Thickness of the washer.") }, washerShortForm),
     projection: quantity("length", "How far the rods stand above the concrete."),
     thread: quantity("length", "Length of thread from the top of the rod down."),
+    friction: yesNo("Whether friction between plate and grout is counted on for shear. It carries a combination alone or not at all, and never one that lifts the base."),
     "shear lug": record(
       "A plate welded under the base plate and cast into a pocket of the concrete, or a cross of two, that takes the shear.",
       {
