@@ -21,6 +21,7 @@ export interface Given {
   readonly base?: Record<string, unknown>;
   readonly anchors?: Record<string, unknown>;
   readonly site?: Record<string, unknown>;
+  readonly column?: Record<string, unknown>;
   readonly places?: readonly { x: number; y: number }[];
 }
 
@@ -32,7 +33,7 @@ export function supportWith(given: Given = {}) {
   return supportOf({
     places: given.places,
     site: { "seismic design category": "B", ...given.site },
-    column: { section, grade: "A500 Gr C", "top of column": "pinned", height: 10 * foot },
+    column: { section, grade: "A500 Gr C", "top of column": "pinned", height: 10 * foot, ...given.column },
     base: {
       plate: { width: plate[0] * inch, length: plate[1] * inch, thickness: plate[2] * inch, grade: given.plateGrade ?? "A36" },
       grout: 1.5 * inch,

@@ -14,7 +14,7 @@ import type { Calc } from "../../formula/types.js";
 import type { Support } from "../../project/model.js";
 import { check, unchecked, weigh, type Gather, type Outcome } from "../contract.js";
 import { concreteModulus, distribute, forcesBelow, isUnstable, lugMomentX, lugMomentY, modularRatio, tipsOver } from "./distribution.js";
-import { bendSide, readBendRectangle } from "./bend-rectangle.js";
+import { bendSide, betweenFlanges, readBendRectangle } from "./bend-rectangle.js";
 import { readBase, type BaseInputs } from "./geometry.js";
 import { bendByRods, bendSquare, rodMoment } from "./rod-moment.js";
 
@@ -22,6 +22,9 @@ export interface PlateInputs extends BaseInputs {
   /** Sides along x and y of the rectangle the plate bends about, m. */
   readonly b_px: number;
   readonly b_py: number;
+  /** Depth and flange of a W, m; 0 for other columns. */
+  readonly d_W: number;
+  readonly b_W: number;
   /** Plate thickness, m. */
   readonly t_p: number;
   readonly F_y: number;
@@ -121,15 +124,17 @@ export const plateCompression = check({
   clause: "AISC Design Guide 1, 3rd ed., 4.3; AISC 360-22 F11.1",
   fails: "The plate bends up round the column under the bearing pressure.",
   seen: "A thin plate dished round the column, its corners off the grout.",
-  range: "Columns in the middle of the plate. Between the flanges of a W the plate is taken as held. The largest bearing stress is taken over the whole overhang. On leveling nuts without grout the rods that press bend the plate as those that pull do. Stiffened plates are not in it.",
-  formulas: [plateStrength, bendSide, cantilever, evenPressure, lugMomentX, lugMomentY, concreteModulus, modularRatio, cantileverMoment, bendSquare, rodMoment, thicknessNeeded],
+  range: "Columns in the middle of the plate. Between the flanges of a W the plate bends as much as a cantilever of a quarter of the root of depth times flange, without the relief of a light load. The largest bearing stress is taken over the whole overhang. On leveling nuts without grout the rods that press bend the plate as those that pull do. Stiffened plates are not in it.",
+  formulas: [plateStrength, bendSide, cantilever, betweenFlanges, evenPressure, lugMomentX, lugMomentY, concreteModulus, modularRatio, cantileverMoment, bendSquare, rodMoment, thicknessNeeded],
   applies: (support) => support.base !== undefined && support.column !== undefined,
   inputs: readPlate,
   fixedBy: (support) => support.base?.fields.plate?.value.thickness ?? support.base,
   evaluate: (inputs, demand, calc) => {
     const { B, N, F_y, t_p } = inputs;
     const m_d = calc(plateStrength, { F_y, t_p });
-    const l = calc(cantilever, { B, N, b_px: inputs.b_px, b_py: inputs.b_py });
+    const beyond = calc(cantilever, { B, N, b_px: inputs.b_px, b_py: inputs.b_py });
+    // Inside the outline of a W the plate spans from the web, whatever it overhangs.
+    const l = inputs.d_W > 0 ? Math.max(beyond, calc(betweenFlanges, { d: inputs.d_W, b_f: inputs.b_W })) : beyond;
     if (l <= 0) return unchecked("the plate does not reach past the column; take a larger plate");
     if (inputs.standsFree) return weighOnRods(inputs, demand, m_d, calc);
     const { P, Mx, My } = forcesBelow(inputs, demand.base, calc);

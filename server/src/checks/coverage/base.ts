@@ -8,7 +8,7 @@ export const baseLines = linesOf("base", hasBase, [
     id: "base.plate",
     line: "Bearing under the plate, and its bending by compression, moment and uplift.",
     by: ["base.bearing", "base.plate-compression", "base.plate-uplift"],
-    left: "Yield lines of the plate at a hollow section.",
+    left: "Prying of a thin plate on its rods, and stiffened plates.",
   },
   {
     id: "base.details",
