@@ -9,8 +9,7 @@
 import { plainCalc } from "../formula/calc.js";
 import { formula } from "../formula/declare.js";
 import type { Calc } from "../formula/types.js";
-import { swaySum } from "../mechanics/story.js";
-import { superposition } from "../mechanics/superposition.js";
+import { combinedForces, laidOut } from "../mechanics/combined.js";
 import { combinationRows, type CombinationRow, type CombinedLevel } from "./combination-rows.js";
 import type { Combination, Demand, LoadCase, LoadType, Term } from "./demand.js";
 import type { Edition } from "./edition.js";
@@ -92,6 +91,8 @@ export interface Chosen<L extends CombinedLevel> {
   readonly cases: readonly LoadCase[];
   /** Place of each term's case in the list of load cases. */
   readonly indices: readonly number[];
+  /** Factor of each term, and whether it is dead load or its vertical part in an earthquake. */
+  readonly parts: readonly { readonly factor: number; readonly isPermanent: boolean }[];
 }
 
 /** Enumerates the load cases of every combination. The same list serves every column. */
@@ -109,11 +110,12 @@ export function chosenCases<L extends CombinedLevel>(
       const name = labelOf(terms);
       let combination = combinations.get(name);
       if (!combination) combinations.set(name, (combination = { level, label: name, terms, clause: row.clause }));
+      const parts = terms.map(({ factor, type }) => ({ factor, isPermanent: type === "D" || type === "Ev" }));
       const cases = list.map(({ at }) => loadCases[at]);
       // The one dead load is in every combination, and its vertical part of an earthquake goes with it; naming them again would tell nothing.
       const named = cases.filter(({ type, estimate }) => (type !== "D" || estimate !== undefined) && type !== "Ev").map(({ title }) => title);
       const label = [name, named.join("; ")].filter(Boolean).join(": ");
-      if (!found.has(label)) found.set(label, { combination, label, cases, indices: list.map(({ at }) => at) });
+      if (!found.has(label)) found.set(label, { combination, label, cases, indices: list.map(({ at }) => at), parts });
     }
   }
   return [...found.values()];
@@ -127,18 +129,12 @@ export function combinationsFor<L extends CombinedLevel>(standard: Edition, leve
 
 /** The combined forces of one column, whose reactions stand in the order of the load cases. */
 export function combine<L extends CombinedLevel>(chosen: readonly Chosen<L>[], reactions: readonly Reaction[], calc: Calc): readonly Demand<L>[] {
-  return chosen.map(({ combination, label, cases, indices }) => {
-    const { terms } = combination;
-    const sum = (end: "top" | "base") => calc.routine(superposition, indices.map((at, i) => ({ factor: terms[i].factor, forces: reactions[at][end] })));
-    const permanent = indices.flatMap((at, i) => (terms[i].type === "D" || terms[i].type === "Ev" ? [{ factor: terms[i].factor, forces: reactions[at].base }] : []));
-    const sways = indices.flatMap((at, i) => {
-      const { sway } = reactions[at];
-      return sway ? [{ factor: terms[i].factor, sway }] : [];
-    });
-    const sway = sways.length === indices.length ? calc.routine(swaySum, sways) : undefined;
-    const demand = { level: combination.level, label, combination, cases, top: sum("top"), base: sum("base"), dead: superposition.run(permanent).P, sway };
-    const shaken = terms.findIndex(({ type }) => type === "E");
+  const row = laidOut(reactions);
+  return chosen.map(({ combination, label, cases, indices, parts }) => {
+    const { top, base, dead, sway } = calc.routine(combinedForces, { row, at: indices, terms: parts });
+    const demand = { level: combination.level, label, combination, cases, top, base, dead, sway };
+    const shaken = combination.terms.findIndex(({ type }) => type === "E");
     if (shaken < 0) return demand;
-    return { ...demand, earthquake: calc.routine(superposition, [{ factor: terms[shaken].factor, forces: reactions[indices[shaken]].base }]) };
+    return { ...demand, earthquake: calc.routine(combinedForces, { row, at: [indices[shaken]], terms: [parts[shaken]] }).base };
   });
 }

@@ -4,7 +4,7 @@
  * half their area, so that a symmetric bay stays symmetric.
  */
 import type { Routine, ShownValue } from "../formula/types.js";
-import type { Frame, FrameMember, FrameNode, Motion } from "./frame-types.js";
+import type { Frame, FrameMember, FrameNode, Motion, NodeLoad } from "./frame-types.js";
 import { assembleFrame, factorFrame, solveFrame, type FrameModel } from "./frame.js";
 import { endsOf, isTopFixed, middleOfTops, type MemberForces, type RoofColumn, type RoofLoad, type RoofMechanism, type RoofResult, type Vector } from "./rigid-roof.js";
 import { freeMovement, roofMechanism, tooUnlike } from "./roof-mechanism.js";
@@ -126,10 +126,28 @@ const plus = (a: MemberForces, b: MemberForces): MemberForces => ({ P: a.P + b.P
 /** A bay sways if its rods take more than this part of the loads. */
 const sways = 1e-7;
 
+/** The loads as one force and one moment at the roof's node. */
+function asOne(loads: readonly RoofLoad[], at: Vector): NodeLoad {
+  const force = { x: 0, y: 0, z: 0 };
+  const moment = { x: 0, y: 0, z: 0 };
+  for (const load of loads) {
+    const x = load.x - at.x;
+    const y = load.y - at.y;
+    const z = load.z - at.z;
+    force.x += load.Fx;
+    force.y += load.Fy;
+    force.z += load.Fz;
+    moment.x += y * load.Fz - z * load.Fy;
+    moment.y += z * load.Fx - x * load.Fz;
+    moment.z += x * load.Fy - y * load.Fx;
+  }
+  return { node: 0, force, moment };
+}
+
 /** Shares loads on the roof among its columns, the rods that land on a base included in what reaches it. */
 export function solveRoofFrame(roof: RoofFrame, loads: readonly RoofLoad[]): RoofResult | RoofMechanism {
   const { columns, braces, reference } = roof;
-  const frameLoads = loads.map(({ x, y, z, Fx, Fy, Fz }) => ({ node: 0, place: { x, y, z }, force: { x: Fx, y: Fy, z: Fz } }));
+  const frameLoads = [asOne(loads, reference)];
   const size = loads.reduce((sum, { Fx, Fy, Fz }) => sum + Math.abs(Fx) + Math.abs(Fy) + Math.abs(Fz), 0);
   let rods: readonly Rods[] = braces.map(() => "both");
   for (let turn = 0; ; turn++) {

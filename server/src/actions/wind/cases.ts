@@ -10,6 +10,7 @@ import { edges } from "../roof-plane.js";
 import { columnsUnder, stripLoads } from "../way-down.js";
 import { besideOf, caseWith, type Beside } from "./beside.js";
 import { flowFrom } from "./blocked.js";
+import { cornerCases, torsionCases, type OneWind, type PressureCaseOn } from "./corner.js";
 import { dragOnColumns, dragOnMembers, type DragPost } from "./drag.js";
 import { enclosedCases, enclosedCaseSource, enclosedParts, enclosedPatches, wallPressure } from "./enclosed.js";
 import { dragOnFascia } from "./fascia.js";
@@ -50,7 +51,7 @@ function besideBy(of: Setting, from: Edge, onWall: OnWall, alongColumns: (calc: 
 }
 
 /** Cases by the figures of free roofs. */
-function freeRoofCases(of: Setting, from: Edge, outside: OutsideRange[]): readonly RoofCase[] {
+function freeRoofCases(of: Setting, from: Edge, outside: OutsideRange[]): OneWind {
   const { plane, flow, blocked, closed, site, columns, dragPosts, q_h } = of;
   const direction = directionOf(site.standard, plane, from);
   const use = figureFor(direction, plainCalc);
@@ -58,13 +59,15 @@ function freeRoofCases(of: Setting, from: Edge, outside: OutsideRange[]): readon
   const beside = besideBy(of, from, wallDrag(plane, site, from, "by coefficient"), (calc) => dragOnColumns(columns, dragPosts, site, from, "by coefficient", calc));
   // A building that is not open has obstructed flow among its cases for every wind.
   const below = closed !== undefined && flow === "clear" ? "either" : flowFrom(flow, blocked, from);
-  return windCases(plane, below, [from]).map((wind) =>
-    caseWith({ loadCase: wind.loadCase, source: use.source, outside: use.outside, parts: () => windParts(wind, direction, q_h) }, (calc) => stripLoads(plane, windPatches(plane, wind, direction, q_h, calc), calc), beside),
-  );
+  const cases = windCases(plane, below, [from]).map((wind): PressureCaseOn => {
+    const named = { loadCase: wind.loadCase, source: use.source, outside: use.outside, parts: () => windParts(wind, direction, q_h) };
+    return { one: caseWith(named, (calc) => stripLoads(plane, windPatches(plane, wind, direction, q_h, calc), calc), beside), beside };
+  });
+  return { from, cases, drag: beside };
 }
 
 /** Cases of a roof with walls, where it is no open building. */
-function walledCases(of: Setting, from: Edge): readonly RoofCase[] {
+function walledCases(of: Setting, from: Edge): readonly PressureCaseOn[] {
   const { plane, site, columns, dragPosts, q_h, closed } = of;
   if (closed === undefined) return [];
   const q_d = once((calc) => withDirectionality(site.standard, q_h, ofBuildings, calc));
@@ -80,7 +83,7 @@ function walledCases(of: Setting, from: Edge): readonly RoofCase[] {
       ]);
     besides.set(wind.GC_pi, beside);
     const named = { loadCase: wind.loadCase, source: enclosedCaseSource, parts: () => enclosedParts(plane, wind, q_d(plainCalc), plainCalc) };
-    return caseWith(named, (calc) => stripLoads(plane, enclosedPatches(plane, wind, q_d(calc), calc), calc), beside);
+    return { one: caseWith(named, (calc) => stripLoads(plane, enclosedPatches(plane, wind, q_d(calc), calc), calc), beside), beside };
   });
 }
 
@@ -106,6 +109,11 @@ export function windRoofCases(inputs: RoofInputs): { readonly cases: readonly Ro
     dragPosts: posts.map(({ section, deep, windWidth, panel }) => ({ ...seenBy(section, deep, windWidth), panel })),
   };
   const outside: OutsideRange[] = [];
-  const cases = edges.flatMap((from) => [...freeRoofCases(of, from, outside), ...walledCases(of, from), leastCase(of, from)]);
-  return { cases, outside };
+  const winds = edges.map((from): OneWind => {
+    const free = freeRoofCases(of, from, outside);
+    return { ...free, cases: [...free.cases, ...walledCases(of, from)] };
+  });
+  const single = winds.flatMap(({ from, cases }) => [...cases.map(({ one }) => one), leastCase(of, from)]);
+  const turned = inputs.rigid === "no" ? [] : torsionCases(plane, winds);
+  return { cases: [...single, ...cornerCases(plane, winds), ...turned], outside };
 }
