@@ -54,7 +54,7 @@ describe("a slip in a field", () => {
     ["depth: 7", "quantity.no-unit", "7", "7 has no unit", "depth: 7 ft"],
     ["frost: 7 ft", "shape.unknown-key", "frost", "is not a field of pier"],
     ["frost depth: 7 ft", "shape.unknown-key", "frost depth", "it belongs under site"],
-    ["spacing x: 7 in", "shape.unknown-key", "spacing x", "it belongs under anchors"],
+    ["spacing x: 7 in", "shape.unknown-key", "spacing x", "it belongs under bolts or under anchors"],
     ["confirm: x", "shape.unknown-key", "confirm", "a section of its own"],
     ["dpeth: 7 ft", "shape.unknown-key", "dpeth", "did you mean depth?", "depth: 7 ft"],
     ["depth: 1,5 ft", "quantity.comma", "1,5", "decimal comma", "depth: 1.5 ft"],
