@@ -6,8 +6,7 @@ import { foot, fourColumns, solved } from "../../actions/given.js";
 
 const heights = [6 * foot, 6 * foot, 12 * foot, 12 * foot];
 const under = (top: "pinned" | "fixed") => {
-  let at = 0;
-  const lines = fourColumns.map((line) => ({ ...line, fields: { ...line.fields, "top of column": top, height: heights[at++] } }));
+  const lines = fourColumns.map((line, i) => ({ ...line, fields: { ...line.fields, "top of column": top, height: heights[2 * i] } }));
   return solved({ lines }).columns;
 };
 
