@@ -77,11 +77,12 @@ export interface Given {
   readonly lines?: readonly Line[];
   readonly noRoof?: boolean;
   readonly standard?: string;
+  readonly codes?: Plain;
 }
 
-export function structureOf({ roof = {}, site = {}, lines = fourColumns, noRoof = false, standard = "ASCE 7-22" }: Given = {}): LoadedStructure {
+export function structureOf({ roof = {}, site = {}, lines = fourColumns, noRoof = false, standard = "ASCE 7-22", codes = {} }: Given = {}): LoadedStructure {
   return {
-    codes: recordOf({ loads: standard }),
+    codes: recordOf({ loads: standard, ...codes }),
     site: recordOf({ ...siteFields, ...site }),
     roof: noRoof ? undefined : named("roof", { ...roofFields, ...roof }),
     supports: lines.map(({ name, places, fields = {} }) => ({

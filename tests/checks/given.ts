@@ -1,5 +1,5 @@
 /** What a test hands to a check: demands, supports and a gatherer made by hand, in the trade's units. */
-import type { Demand, Forces } from "../../server/src/actions/demand.js";
+import type { Demand, Forces, Level } from "../../server/src/actions/demand.js";
 import { plainCalc, recordingCalc } from "../../server/src/formula/calc.js";
 import type { CheckDecl, Gather, Outcome, Weighed } from "../../server/src/checks/contract.js";
 import type { Sourced, Support } from "../../server/src/project/model.js";
@@ -25,26 +25,32 @@ export const strength = (base: Partial<Forces>, top: Partial<Forces> = {}): Dema
   base: { ...none, ...base },
 });
 
+/** The same at allowable-stress level. */
+export const allowable = (base: Partial<Forces>, top: Partial<Forces> = {}): Demand<"allowable"> => {
+  const { combination, ...rest } = strength(base, top);
+  return { ...rest, level: "allowable", combination: { ...combination, level: "allowable" } };
+};
+
 /** The outcome as a weighed one; a check that does not answer fails the test with its words. */
 export function weighed(outcome: Outcome): Weighed {
   if (outcome.type === "unchecked") throw new Error(`not checked: ${outcome.because}`);
   return outcome;
 }
 
-export const run = <I extends object>(of: CheckDecl<I, "strength">, inputs: I, demand: Demand<"strength">): Weighed =>
+export const run = <I extends object, L extends Level>(of: CheckDecl<I, L>, inputs: I, demand: Demand<NoInfer<L>>): Weighed =>
   weighed(of.evaluate(inputs, demand, plainCalc));
 
 export const ratioOf = ({ demand, capacity }: Weighed): number => demand / capacity;
 
 /** Values of every formula that ran, by result symbol; the last of a name stays. */
-export function valuesOf<I extends object>(of: CheckDecl<I, "strength">, inputs: I, demand: Demand<"strength">): ReadonlyMap<string, number> {
+export function valuesOf<I extends object, L extends Level>(of: CheckDecl<I, L>, inputs: I, demand: Demand<NoInfer<L>>): ReadonlyMap<string, number> {
   const { calc, steps } = recordingCalc();
   of.evaluate(inputs, demand, calc);
   return new Map(steps.flatMap((step) => (step.type === "formula" ? [[step.formula.result, step.value] as const] : [])));
 }
 
 /** The same, with what routines found. */
-export function stepsOf<I extends object>(of: CheckDecl<I, "strength">, inputs: I, demand: Demand<"strength">) {
+export function stepsOf<I extends object, L extends Level>(of: CheckDecl<I, L>, inputs: I, demand: Demand<NoInfer<L>>) {
   const { calc, steps } = recordingCalc();
   const outcome = of.evaluate(inputs, demand, calc);
   return { outcome, steps };

@@ -8,6 +8,7 @@ import type { Forces } from "../mechanics/forces.js";
 import type { Column, Foundation, Sourced } from "../project/model.js";
 import { chosenCases, combine, type CombinedLevel } from "./combinations.js";
 import type { ColumnActions, Demand, LoadCase, LoadType, NoActions } from "./demand.js";
+import { steelDemands, takesAllowable, type SteelMethod } from "./steel-method.js";
 import type { Reaction } from "./way-down.js";
 import type { LoadStandard } from "./wind/velocity-pressure.js";
 
@@ -168,18 +169,26 @@ const isAt =
  * What stated reactions bring to one column or foundation, or what they lack. `height` is the column's, where there is one and it is
  * known. A level nothing is stated at stays empty.
  */
-export function actionsByHand(stated: Stated, height: number | undefined, standard: LoadStandard, calc: Calc, alternative = false): ColumnActions | NoActions {
+export function actionsByHand(
+  stated: Stated,
+  height: number | undefined,
+  standard: LoadStandard,
+  calc: Calc,
+  { alternative = false, steel = "LRFD" }: { readonly alternative?: boolean; readonly steel?: SteelMethod } = {},
+): ColumnActions | NoActions {
   const cases = stated.reactions?.value.size ? statedCases(stated.reactions, height, calc) : [];
   if ("unknown" in cases) return cases;
   const combined = statedDemands(stated.combined, height, calc);
   if ("unknown" in combined) return combined;
   const loadCases = cases.map(({ loadCase }) => loadCase);
+  const allowable = combined.filter(isAt("allowable"));
   const strength = [...combine(chosenCases(standard, "strength", loadCases), cases, calc), ...combined.filter(isAt("strength"))];
   return {
     cases,
     strength,
     atTop: strength,
-    allowable: [...combine(chosenCases(standard, "allowable", loadCases, alternative), cases, calc), ...combined.filter(isAt("allowable"))],
+    allowable: [...combine(chosenCases(standard, "allowable", loadCases, alternative), cases, calc), ...allowable],
     service: [],
+    steel: steelDemands(steel, strength, takesAllowable(steel) ? [...combine(chosenCases(standard, "allowable", loadCases), cases, calc), ...allowable] : []),
   };
 }

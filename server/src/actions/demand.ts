@@ -76,6 +76,11 @@ export interface ColumnActions {
   /** What tries the connection at the column top: the same, and edge pressures on the roof area nearest to it. */
   readonly atTop: readonly Demand<"strength">[];
   readonly allowable: readonly Demand<"allowable">[];
+  /**
+   * What steel designed by AISC 360 is tried by: the strength combinations, the allowable-stress ones with second order in them, or both, as the
+   * notebook names the method.
+   */
+  readonly steel: readonly Demand<"strength" | "allowable">[];
   /** Dead load with the wind of service, for sway; none where reactions are given by hand. */
   readonly service: readonly Demand<"service">[];
 }

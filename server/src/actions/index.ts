@@ -11,6 +11,7 @@ import type { ColumnActions, LoadDerivation, NoActions } from "./demand.js";
 import { roofInputs, roofSupports, type LoadedStructure, type RoofInputs } from "./roof-inputs.js";
 import { isLeftOut, seismicRemarks } from "./seismic/inputs.js";
 import type { LoadPage } from "./load-page.js";
+import { methodOf } from "./steel-method.js";
 import { roofSystem, type CaseResultant, type OutsideRange, type RoofSystem } from "./roof-system.js";
 
 export type { CaseResultant, LoadedStructure };
@@ -59,7 +60,8 @@ export function actionsOf(structure: LoadedStructure, earlier?: StructureActions
   const byHand = new Map<object, { readonly rules: string; readonly actions: readonly ColumnActions[] | NoActions }>();
   const standard = structure.codes.loads?.value;
   const alternative = structure.codes["alternative combinations"]?.value ?? false;
-  const rules = `${standard} ${alternative}`;
+  const steel = methodOf(structure.codes);
+  const rules = `${standard} ${alternative} ${steel}`;
   for (const { path, places, column, foundation } of structure.supports) {
     const stated = column?.fields ?? foundation?.fields;
     if (!stated || !isByHand(stated)) continue;
@@ -68,7 +70,7 @@ export function actionsOf(structure: LoadedStructure, earlier?: StructureActions
       continue;
     }
     const before = earlier?.kept.byHand.get(stated);
-    const actions = before?.rules === rules ? before.actions : handed(actionsByHand(stated, column?.fields.height?.value, standard, plainCalc, alternative), places.length);
+    const actions = before?.rules === rules ? before.actions : handed(actionsByHand(stated, column?.fields.height?.value, standard, plainCalc, { alternative, steel }), places.length);
     byHand.set(stated, { rules, actions });
     known.set(path, actions);
   }

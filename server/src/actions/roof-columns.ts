@@ -8,6 +8,7 @@ import type { RoofInputs } from "./roof-inputs.js";
 import { withSecondOrder } from "./second-order.js";
 import { serviceDemands, serviceRatio } from "./service.js";
 import type { Sharing } from "./sharing.js";
+import { isAllowable, steelDemands, takesAllowable } from "./steel-method.js";
 import type { Reaction } from "./way-down.js";
 
 const allFinite = ({ P, Vx, Vy, Mx, My }: Forces): boolean => [P, Vx, Vy, Mx, My].every(Number.isFinite);
@@ -21,8 +22,13 @@ export function columnActions(inputs: RoofInputs, loadCases: readonly LoadCase[]
   const edgesAtTop = edgeDemands(inputs);
   const own = posts.map((_, place) => reactions.map((ofCase) => ofCase[place]));
   const firstOrder = own.map((of) => combine(strength, of, plainCalc));
-  const atStrength = withSecondOrder(firstOrder, posts.map(({ height }) => height), sharing.stories, plainCalc);
+  const heights = posts.map(({ height }) => height);
+  const atStrength = withSecondOrder(firstOrder, heights, sharing.stories, plainCalc);
   if ("unknown" in atStrength) return atStrength;
+  // Steel takes the basic combinations also where soil takes the alternative ones.
+  const ofSteel = takesAllowable(inputs.steel) ? chosenCases(site.standard, "allowable", loadCases) : [];
+  const steel = withSecondOrder(own.map((of) => combine(ofSteel, of, plainCalc)), heights, sharing.stories, plainCalc);
+  if ("unknown" in steel) return steel;
   const k_s = serviceRatio(site.standard, site.V, service, plainCalc);
   return own.map((of, place) => ({
     cases: of.map(({ top, base }, i) => ({ loadCase: loadCases[i], top, base })),
@@ -30,6 +36,7 @@ export function columnActions(inputs: RoofInputs, loadCases: readonly LoadCase[]
     atTop: [...atStrength[place], ...edgesAtTop[place]],
     allowable: combine(allowable, of, plainCalc),
     service: serviceDemands(loadCases, of, k_s, plainCalc),
+    steel: steelDemands(inputs.steel, atStrength[place], steel[place]),
   }));
 }
 
@@ -41,12 +48,16 @@ export function envelope(ways: readonly { readonly way: Sharing["way"]; readonly
   if (ways.length === 1) return first.columns;
   return first.columns.map((_, place) => {
     const each = <T>(pick: (actions: ColumnActions, way: Sharing["way"]) => readonly T[]): readonly T[] => ways.flatMap(({ way, columns }) => pick(columns[place], way));
+    const strength = each((of, way) => said(of.strength, way));
+    const { steel } = first.columns[place];
+    const allowableSteel = each((of, way) => said(of.steel.filter(isAllowable), way));
     return {
       cases: each(({ cases }, way) => cases.map((one) => ({ ...one, loadCase: { ...one.loadCase, ...sharedCase(one.loadCase, way) } }))),
-      strength: each(({ strength }, way) => said(strength, way)),
+      strength,
       atTop: each(({ atTop }, way) => said(atTop, way)),
       allowable: each(({ allowable }, way) => said(allowable, way)),
       service: each(({ service }, way) => said(service, way)),
+      steel: steelDemands(allowableSteel.length === 0 ? "LRFD" : steel.every(isAllowable) ? "ASD" : "both", strength, allowableSteel),
     };
   });
 }

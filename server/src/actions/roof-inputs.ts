@@ -17,6 +17,7 @@ import type { SnowInputs } from "./snow/cases.js";
 import { readSnow } from "./snow/inputs.js";
 import type { ServiceWind } from "./service.js";
 import type { RigidInPlane } from "./sharing.js";
+import { methodOf, type SteelMethod } from "./steel-method.js";
 import { bracesOf, endsFrom, swayConflict } from "./sway-inputs.js";
 import { listed, Wanted } from "./wanted.js";
 import { readFascia, readMembers, readPanels, readWindSite, windConflict } from "./wind-inputs.js";
@@ -65,6 +66,8 @@ export interface RoofInputs {
   readonly added: readonly AddedLoad[];
   /** The alternative basic combinations at allowable-stress level. */
   readonly alternative: boolean;
+  /** The method steel is designed by. */
+  readonly steel: SteelMethod;
   readonly site: WindSite;
   readonly posts: readonly PlacedPost[];
   /** Braced bays, between posts by their places in the list. */
@@ -155,6 +158,7 @@ export function roofInputs(structure: LoadedStructure, roof: Roof): RoofInputs |
     posts,
     added: readAdded(structure.loads, posts, wanted),
     alternative: codes["alternative combinations"]?.value ?? false,
+    steel: methodOf(codes),
     braces,
     rigid: wanted.need(roof["rigid in plane"], "whether the roof is rigid in its plane (yes, no or envelope)"),
     service: { speed: site["service wind speed"]?.value, period: site["service wind"]?.value, category: site["risk category"]?.value },

@@ -16,6 +16,7 @@ import { edges, middleOf } from "./roof-plane.js";
 import { columnActions, envelope, sharedCase } from "./roof-columns.js";
 import { deriveSecondOrder, secondOrderSource } from "./second-order.js";
 import { serviceRatio, serviceSource } from "./service.js";
+import { isAllowable } from "./steel-method.js";
 import { besideTitle, sharingsFor, type Sharing } from "./sharing.js";
 import { columnsUnder } from "./way-down.js";
 import { windRoofCases, type OutsideRange } from "./wind/cases.js";
@@ -145,9 +146,16 @@ function derive(inputs: RoofInputs, cases: readonly RoofCase[], ways: readonly W
 function secondOrderOf({ posts }: RoofInputs, { columns, sharing }: Way, isOneOfTwo: boolean): readonly LoadDerivation[] {
   if ("unknown" in columns || "unknown" in sharing) return [];
   const { calc, steps } = recordingCalc();
+  const heights = posts.map(({ height }) => height);
   deriveSecondOrder(
     columns.map(({ strength }) => strength),
-    posts.map(({ height }) => height),
+    heights,
+    sharing.stories,
+    calc,
+  );
+  deriveSecondOrder(
+    columns.map(({ steel }) => steel.filter(isAllowable)),
+    heights,
     sharing.stories,
     calc,
   );

@@ -3,6 +3,7 @@
  * range; then the formulas; then the pure function. The manual page, the hover and `explain` are made from the declaration.
  */
 import type { Demand, Level } from "../actions/demand.js";
+import { methodOf, takesAllowable } from "../actions/steel-method.js";
 import type { Calc, Formula } from "../formula/types.js";
 import type { Named, Sourced, Structure, Support } from "../project/model.js";
 import type { KindName } from "../units/kinds.js";
@@ -56,8 +57,8 @@ export interface CheckDecl<I extends object = any, L extends Level = any> {
   /** In the trade's words, as a heading. */
   readonly title: string;
   readonly link: Link;
-  /** Load level of the demand it takes. */
-  readonly level: L;
+  /** Load level of the demand it takes. Two where it is of steel and goes by the method named in the notebook: the demand then says which it is. */
+  readonly level: L | readonly L[];
   /** Set where the forces that try the connection at the column top are taken, edge pressures among them. */
   readonly demands?: "column top";
   /** Clause with its edition, `ACI 318-19 17.6.2`. */
@@ -75,6 +76,11 @@ export interface CheckDecl<I extends object = any, L extends Level = any> {
   readonly applies: (support: Support) => boolean;
   /** Reads the numbers out of the support. `place` is the column's number in its line. */
   readonly inputs: (support: Support, gather: Gather, place: number) => I;
+  /**
+   * What makes the demand grow, as numbers: a combination that is no larger than another in each of them cannot govern and is not tried. Given by a
+   * check whose evaluation costs much and whose demand never falls, and capacity never rises, with any of them.
+   */
+  readonly measures?: (inputs: I, demand: Demand<L>, calc: Calc) => readonly number[];
   /** The value whose change can make it hold; the finding is placed there. */
   readonly fixedBy: (support: Support) => Sourced<unknown> | Named<unknown> | undefined;
   /** Pure. Runs for every combination; the worst governs. */
@@ -85,6 +91,13 @@ export interface CheckDecl<I extends object = any, L extends Level = any> {
 
 /** Declares a check; the types of inputs and level are inferred. */
 export const check = <I extends object, const L extends Level>(decl: CheckDecl<I, L>): CheckDecl<I, L> => decl;
+
+/** The levels a check of a support takes; of one of steel, those of the method the notebook names. */
+export function levelsTried({ level }: Pick<CheckDecl, "level">, { codes }: Pick<Support, "codes">): readonly Level[] {
+  if (typeof level !== "object") return [level as Level];
+  const method = methodOf(codes);
+  return (level as readonly Level[]).filter((one) => method === "both" || (one === "allowable") === takesAllowable(method));
+}
 
 /** One statement of a rule about one support (or about the structure, where `support` is left out). */
 export interface RuleFinding {

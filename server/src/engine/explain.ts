@@ -15,6 +15,8 @@ const level: Readonly<Record<string, string>> = {
   service: "service loads",
 };
 
+const byMethod = "strength (LRFD) or allowable-stress (ASD) combinations, by the design method of steel (codes, method)";
+
 const isCheck = (item: CheckDecl | RuleDecl): item is CheckDecl => "evaluate" in item;
 
 export function explainText(item: CheckDecl | RuleDecl): string {
@@ -27,7 +29,7 @@ export function explainText(item: CheckDecl | RuleDecl): string {
     `Range        ${item.range}`,
   ];
   if (!isCheck(item)) return `${lines.join("\n")}\n`;
-  lines.push(`Loads        ${level[item.level] ?? item.level}`);
+  lines.push(`Loads        ${typeof item.level === "object" ? byMethod : (level[item.level] ?? item.level)}`);
   const formulas = formulasOf(item);
   if (formulas.length > 0) {
     lines.push("", "Formulas");

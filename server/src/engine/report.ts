@@ -20,6 +20,7 @@ import type { KindName, UnitSystem } from "../units/kinds.js";
 import { amount } from "./amount.js";
 import { cautions } from "./cautions.js";
 import type { Checked, CheckedDocument } from "./check-text.js";
+import { levelsTried } from "../checks/contract.js";
 import { notCoveredText } from "../checks/coverage.js";
 import { derive } from "./derive.js";
 import { forces, governingReport, loadsReport } from "./load-report.js";
@@ -220,7 +221,7 @@ function checkReport(document: CheckedDocument, result: CheckResult, lines: Line
     link: check.link,
     subject: support.path,
     clause: check.clause,
-    level: check.level,
+    level: result.governing?.level ?? levelsTried(check, support).join(" and "),
     state: result.state,
     message: messageOf(result, system),
     demand: made ? amount(Math.max(weighed.demand, 0), weighed.quantity, system) : undefined,

@@ -1,6 +1,6 @@
 /** Runs one check over every column of a support and every combination, and keeps the worst. */
-import type { ColumnActions, Demand, NoActions } from "../actions/demand.js";
-import type { CheckDecl, Gather, Outcome, Weighed } from "../checks/contract.js";
+import type { ColumnActions, Demand, Level, NoActions } from "../actions/demand.js";
+import { levelsTried, type CheckDecl, type Gather, type Outcome, type Weighed } from "../checks/contract.js";
 import { editionBlock } from "../checks/editions.js";
 import { plainCalc } from "../formula/calc.js";
 import type { Sourced, Support } from "../project/model.js";
@@ -56,6 +56,7 @@ function gatherInputs(check: CheckDecl, support: Support, place: number): Gather
     },
   };
   const inputs = check.inputs(support, gather, place);
+  if (typeof check.level === "object") gather.may(support.codes.method);
   const edition = editionBlock(check, support.codes);
   if (edition !== undefined) {
     note(support.codes.concrete, "edition of the concrete standard");
@@ -72,7 +73,16 @@ const isNone = (actions: readonly ColumnActions[] | NoActions): actions is NoAct
 function demandsOf(actions: ColumnActions | undefined, { level, demands }: CheckDecl): readonly Demand[] {
   if (!actions) return [];
   if (demands === "column top") return actions.atTop;
+  // Where two levels are taken, the method of the notebook has chosen among them.
+  if (typeof level === "object") return actions.steel;
   return level === "strength" ? actions.strength : level === "allowable" ? actions.allowable : level === "service" ? actions.service : [];
+}
+
+/** A level the check is to be tried at, of which no demand is there. */
+function levelWithout(check: CheckDecl, support: Support, demands: readonly (readonly Demand[])[]): Level | undefined {
+  const levels = levelsTried(check, support);
+  if (levels.length === 1) return demands.every((list) => list.length === 0) ? levels[0] : undefined;
+  return levels.find((one) => !demands.some((list) => list.some(({ level }) => level === one)));
 }
 
 const listed = (words: readonly string[]): string =>
@@ -119,7 +129,8 @@ export function weighCheck(
     const blocks = [...new Set(gathered.flatMap((g) => g.blocks))];
     if (blocks.length > 0) return done("not checked", { because: blocks.join("; ") });
     if (none) return done("not checked", { because: actions.unknown });
-    if (demands.every((list) => list.length === 0)) return done("not checked", { because: `no ${check.level}-level reactions are given` });
+    const without = levelWithout(check, support, demands);
+    if (without !== undefined) return done("not checked", { because: `no ${without}-level reactions are given` });
     tally.checksRun += 1;
     return done("holds", worstOf(check, gathered, demands, nearFrom, tally));
   } catch (error) {
@@ -151,11 +162,27 @@ const withNear = (result: CheckResult, nearFrom: number): CheckResult => {
 const ratioOf = (weighed: Weighed): number =>
   weighed.demand <= 0 ? 0 : weighed.capacity > 0 ? weighed.demand / weighed.capacity : Number.POSITIVE_INFINITY;
 
+/** Of a check that says what makes its demand grow: the combinations of which none other is as large in everything. */
+function largest({ measures }: CheckDecl, inputs: object, demands: readonly Demand[]): readonly Demand[] {
+  if (!measures || demands.length < 2) return demands;
+  const isBelow = (a: readonly number[], b: readonly number[]): boolean => a.every((size, i) => size <= b[i]);
+  const front: { readonly demand: Demand; readonly sizes: readonly number[] }[] = [];
+  for (const demand of demands) {
+    if (demand.beyond !== undefined) continue;
+    const sizes = measures(inputs, demand, plainCalc);
+    if (front.some((other) => isBelow(sizes, other.sizes))) continue;
+    for (let i = front.length - 1; i >= 0; i -= 1) if (isBelow(front[i].sizes, sizes)) front.splice(i, 1);
+    front.push({ demand, sizes });
+  }
+  // One that is outside a range says so, however small it is.
+  return [...demands.filter(({ beyond }) => beyond !== undefined), ...front.map(({ demand }) => demand)];
+}
+
 function worstOf(check: CheckDecl, gathered: readonly Gathered[], demands: readonly (readonly Demand[])[], nearFrom: number, tally: Tally): Partial<CheckResult> {
   let worst: { ratio: number; weighed: Weighed; demand: Demand; place: number } | undefined;
   let stopped: { because: string; demand: Demand; place: number } | undefined;
   for (let place = 0; place < gathered.length; place += 1) {
-    for (const demand of demands[place]) {
+    for (const demand of largest(check, gathered[place].inputs, demands[place])) {
       if (demand.beyond !== undefined) {
         stopped ??= { because: demand.beyond, demand, place };
         continue;

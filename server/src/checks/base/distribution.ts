@@ -8,6 +8,7 @@ import type { Calc, Routine } from "../../formula/types.js";
 import type { Forces } from "../../mechanics/forces.js";
 import { plateContact, type PlateArgs, type PlateContact, type Unstable } from "../../mechanics/plate-contact.js";
 import { rodsBothWays } from "../../mechanics/rods-both-ways.js";
+import type { SteelDemand } from "../steel-strength.js";
 import type { BaseInputs } from "./geometry.js";
 
 export const concreteModulus = formula({
@@ -100,7 +101,7 @@ function standOnRods(base: BaseInputs, forces: Pick<Forces, "P" | "Mx" | "My">, 
 }
 
 /** Bearing and rod tensions of this combination, or why there is no equilibrium. */
-export function distribute(base: BaseInputs, demand: Demand<"strength">, calc: Calc): PlateContact | Unstable {
+export function distribute(base: BaseInputs, demand: SteelDemand, calc: Calc): PlateContact | Unstable {
   const forces = forcesBelow(base, demand.base, calc);
   if (base.standsFree) return standOnRods(base, forces, calc);
   const E_c = calc(concreteModulus, { fprime_c: base.fprime_c });

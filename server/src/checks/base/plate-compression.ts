@@ -8,12 +8,12 @@
  */
 import { findSteel } from "../../catalog/materials.js";
 import { isMissing } from "../../catalog/lookup.js";
-import type { Demand } from "../../actions/demand.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import type { Support } from "../../project/model.js";
 import { check, unchecked, weigh, type Gather, type Outcome } from "../contract.js";
-import { concreteModulus, distribute, forcesBelow, isUnstable, lugMomentX, lugMomentY, modularRatio, tipsOver } from "./distribution.js";
+import { allowablePlateMoment, available, ofMembers, steelLevels, type SteelDemand } from "../steel-strength.js";
+import { concreteModulus, distribute, forcesBelow, isUnstable, modularRatio, tipsOver } from "./distribution.js";
 import { bendSide, betweenFlanges, readBendRectangle } from "./bend-rectangle.js";
 import { readBase, type BaseInputs } from "./geometry.js";
 import { bendByRods, bendSquare, rodMoment } from "./rod-moment.js";
@@ -83,10 +83,14 @@ export const plateStrength = formula({
 
 export const thicknessNeeded = formula({
   id: "base.thickness-needed",
-  text: "t_min = sqrt(4 * m_u / (phi_b * F_y))",
-  source: "AISC Design Guide 1, 3rd ed., 4.3.1",
-  symbols: { t_min: { kind: "length", meaning: "plate thickness needed" }, m_u: momentPerWidth, F_y: yieldStrength },
-  constants: { phi_b: "0.90" },
+  text: "t_min = t_p * sqrt(m_u / m_d)",
+  source: "AISC Design Guide 1, 3rd ed., 4.3.1: strength goes with the square of the thickness, by either method",
+  symbols: {
+    t_min: { kind: "length", meaning: "plate thickness needed" },
+    t_p: { kind: "length", meaning: "plate thickness", field: "bases.*.plate.thickness" },
+    m_u: momentPerWidth,
+    m_d: { kind: "momentPerLength", meaning: "moment the plate may take per width" },
+  },
 });
 
 /** Reads the plate with the tube it is welded to. */
@@ -105,14 +109,14 @@ export function readPlate(support: Support, gather: Gather, place: number): Plat
 }
 
 /** On leveling nuts without grout the rods that press bend the plate. */
-function weighOnRods(inputs: PlateInputs, demand: Demand<"strength">, m_d: number, calc: Calc): Outcome {
+function weighOnRods(inputs: PlateInputs, demand: SteelDemand, m_d: number, calc: Calc): Outcome {
   const contact = distribute(inputs, demand, calc);
   if (isUnstable(contact)) return unchecked(tipsOver(contact));
   const { pushes = [] } = contact;
   if (!pushes.some((push) => push > 0)) return weigh(0, m_d, "momentPerLength");
   const m_u = bendByRods(inputs, pushes, calc);
   if (m_u === undefined) return unchecked("the rods that press stand within the column's own outline, where this method has no bend line; move the rods out");
-  calc(thicknessNeeded, { m_u, F_y: inputs.F_y });
+  calc(thicknessNeeded, { t_p: inputs.t_p, m_u, m_d });
   return weigh(m_u, m_d, "momentPerLength");
 }
 
@@ -120,18 +124,18 @@ export const plateCompression = check({
   id: "base.plate-compression",
   title: "Bending of the base plate on the bearing side",
   link: "base",
-  level: "strength",
+  level: steelLevels,
   clause: "AISC Design Guide 1, 3rd ed., 4.3; AISC 360-22 F11.1",
   fails: "The plate bends up round the column under the bearing pressure.",
   seen: "A thin plate dished round the column, its corners off the grout.",
   range: "Columns in the middle of the plate. Between the flanges of a W the plate bends as much as a cantilever of a quarter of the root of depth times flange, without the relief of a light load. The largest bearing stress is taken over the whole overhang. On leveling nuts without grout the rods that press bend the plate as those that pull do. Stiffened plates are not in it.",
-  formulas: [plateStrength, bendSide, cantilever, betweenFlanges, evenPressure, lugMomentX, lugMomentY, concreteModulus, modularRatio, cantileverMoment, bendSquare, rodMoment, thicknessNeeded],
+  formulas: [plateStrength, bendSide, cantilever, betweenFlanges, evenPressure, concreteModulus, modularRatio, cantileverMoment, bendSquare, rodMoment, thicknessNeeded, allowablePlateMoment],
   applies: (support) => support.base !== undefined && support.column !== undefined,
   inputs: readPlate,
   fixedBy: (support) => support.base?.fields.plate?.value.thickness ?? support.base,
   evaluate: (inputs, demand, calc) => {
     const { B, N, F_y, t_p } = inputs;
-    const m_d = calc(plateStrength, { F_y, t_p });
+    const m_d = available(demand, calc(plateStrength, { F_y, t_p }), allowablePlateMoment, ofMembers, calc);
     const beyond = calc(cantilever, { B, N, b_px: inputs.b_px, b_py: inputs.b_py });
     // Inside the outline of a W the plate spans from the web, whatever it overhangs.
     const l = inputs.d_W > 0 ? Math.max(beyond, calc(betweenFlanges, { d: inputs.d_W, b_f: inputs.b_W })) : beyond;
@@ -146,9 +150,9 @@ export const plateCompression = check({
       f_p = contact.maxBearing;
     }
     const m_u = calc(cantileverMoment, { f_p, l });
-    calc(thicknessNeeded, { m_u, F_y });
+    calc(thicknessNeeded, { t_p, m_u, m_d });
     return weigh(m_u, m_d, "momentPerLength");
   },
   advise: (inputs, outcome, say) =>
-    `Plate ${say.show(inputs.t_p, "length")}; ${say.show(thicknessNeeded.value({ m_u: outcome.demand, F_y: inputs.F_y }), "length")} needed on the bearing side. Take a thicker plate.`,
+    `Plate ${say.show(inputs.t_p, "length")}; ${say.show(thicknessNeeded.value({ t_p: inputs.t_p, m_u: outcome.demand, m_d: outcome.capacity }), "length")} needed on the bearing side. Take a thicker plate.`,
 });

@@ -5,13 +5,15 @@
  * AISC 360-22 H1.1 (compression) and H1.2 (tension), with D2, E3, E4, E7, F2, F3, F6, F7, F8, and H3.2 where the column is twisted. Moments at the base and at the top come from one
  * combination; they are magnified for the axial force on the leaning column here, unless they come with second order in them.
  */
-import type { Demand, Forces } from "../../actions/demand.js";
+import type { Forces } from "../../actions/demand.js";
+import { alphaOf } from "../../actions/second-order.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import { check, unchecked, weigh, type Outcome } from "../contract.js";
+import { allowableForce, allowableMoment, available, ofMembers, steelLevels, type SteelDemand } from "../steel-strength.js";
 import { compressionFormulas, compressiveStrength, tensileDesignStrength } from "./compression.js";
 import { axesOf, readColumn, type ColumnInputs } from "./member.js";
-import { shearAt, shearFormulas, shearStrength } from "./shear.js";
+import { availableShear, shearAt, shearFormulas, shearStrength } from "./shear.js";
 import { flexuralStrength, flexureFormulas, type FlexuralStrength } from "./strength.js";
 
 export const elasticLoad = formula({
@@ -29,12 +31,23 @@ export const elasticLoad = formula({
 
 export const magnifier = formula({
   id: "column.magnifier",
-  text: "B_2 = 1 / (1 - P_r / P_e)",
+  text: "B_2 = 1 / (1 - P_s / P_e)",
   source: "AISC 360-22 Appendix 8, Eq. A-8-6, for a column that steadies itself alone",
   symbols: {
     B_2: { kind: "ratio", meaning: "magnifier of the moments for the column's lean" },
-    P_r: { kind: "force", meaning: "compression in the column", range: [0, 4e5] },
+    P_s: { kind: "force", meaning: "compression in the column when it gives way", range: [0, 4e5] },
     P_e: { kind: "force", meaning: "elastic buckling load at reduced stiffness", range: [5e5, 2e6] },
+  },
+});
+
+export const axialAtGivingWay = formula({
+  id: "column.axial-at-giving-way",
+  text: "P_s = alpha * P_r",
+  source: "AISC 360-22 C2.1(d) and Appendix 8: alpha of 1.0 with strength loads, 1.6 with allowable-stress ones",
+  symbols: {
+    P_s: { kind: "force", meaning: "compression in the column when it gives way" },
+    alpha: { kind: "ratio", meaning: "from the loads of the combination to those the column gives way at", range: [1, 1.6] },
+    P_r: { kind: "force", meaning: "compression in the column" },
   },
 });
 
@@ -107,68 +120,76 @@ export const torsionUse = formula({
 /** Up to this share of its strength torsion is left out of the interaction, AISC 360-22 H3.2. */
 const torsionLeftOut = 0.2;
 
+function availableMoments(demand: SteelDemand, { x, y }: FlexuralStrength, calc: Calc): FlexuralStrength {
+  const M_x = available(demand, x, allowableMoment, ofMembers, calc);
+  return { x: M_x, y: x === y ? M_x : available(demand, y, allowableMoment, ofMembers, calc) };
+}
+
 /** Everything of one end set against strength. */
-function together(inputs: ColumnInputs, forces: Forces, P_r: number, P_c: number, M_rx: number, M_ry: number, M_c: FlexuralStrength, calc: Calc): number {
+function together(inputs: ColumnInputs, demand: SteelDemand, forces: Forces, P_r: number, P_c: number, M_rx: number, M_ry: number, M_c: FlexuralStrength, calc: Calc): number {
   const isRound = inputs.shape === "round";
   const terms = { P_r, P_c, M_rx: isRound ? calc(resultantMoment, { M_x: M_rx, M_y: M_ry }) : M_rx, M_ry: isRound ? 0 : M_ry, M_cx: M_c.x, M_cy: M_c.y };
   const T = forces.Mz ?? 0;
   if (T !== 0 && inputs.shape !== "W") {
-    const strength = shearStrength(inputs, calc);
+    const strength = availableShear(demand, shearStrength(inputs, calc), calc);
     if (strength.T !== undefined && calc(torsionUse, { T, T_c: strength.T }) > torsionLeftOut) return calc(withTorsion, { ...terms, U_v: shearAt(inputs, strength, forces, calc) ?? 0 });
   }
   return calc(interaction, terms);
 }
 
 /** The interaction at one end of the column, or an outcome that ends the check. */
-function atOneEnd(inputs: ColumnInputs, forces: Forces, magnified: Demand["magnified"], M_c: FlexuralStrength, calc: Calc): number | Outcome {
+function atOneEnd(inputs: ColumnInputs, demand: SteelDemand, forces: Forces, M_c: FlexuralStrength, calc: Calc): number | Outcome {
+  const { magnified } = demand;
   const P_r = calc(axialSize, { P: forces.P });
   if (forces.P <= 0) {
-    const P_c = calc(tensileDesignStrength, { F_y: inputs.F_y, A: inputs.A });
+    const P_c = available(demand, calc(tensileDesignStrength, { F_y: inputs.F_y, A: inputs.A }), allowableForce, ofMembers, calc);
     const M_rx = calc(magnifiedMoment, { B_2: 1, M: forces.Mx });
     const M_ry = calc(magnifiedMoment, { B_2: 1, M: forces.My });
-    return together(inputs, forces, P_r, P_c, M_rx, M_ry, M_c, calc);
+    return together(inputs, demand, forces, P_r, P_c, M_rx, M_ry, M_c, calc);
   }
   const { aboutX, aboutY } = axesOf(inputs);
   // A sway along y bends the column about x.
   const P_ex = calc(elasticLoad, { I: aboutX.I, K: inputs.K_y, L: inputs.L });
   const P_ey = inputs.K_x === inputs.K_y && aboutX.I === aboutY.I ? P_ex : calc(elasticLoad, { I: aboutY.I, K: inputs.K_x, L: inputs.L });
   const least = P_ex <= P_ey ? P_ex : P_ey;
-  if (P_r >= least) {
+  const P_s = demand.level === "strength" ? P_r : calc(axialAtGivingWay, { alpha: alphaOf[demand.level], P_r });
+  if (P_s >= least) {
     calc.note("The axial force reaches the elastic buckling load at reduced stiffness: the column is not stable.");
-    return weigh(P_r, least, "force");
+    return weigh(P_s, least, "force");
   }
-  const B_2x = magnified ? 1 : calc(magnifier, { P_r, P_e: P_ex });
-  const B_2y = magnified ? 1 : P_ex === P_ey ? B_2x : calc(magnifier, { P_r, P_e: P_ey });
-  const P_c = compressiveStrength(inputs, calc);
+  const B_2x = magnified ? 1 : calc(magnifier, { P_s, P_e: P_ex });
+  const B_2y = magnified ? 1 : P_ex === P_ey ? B_2x : calc(magnifier, { P_s, P_e: P_ey });
+  const P_c = available(demand, compressiveStrength(inputs, calc), allowableForce, ofMembers, calc);
   const M_rx = calc(magnifiedMoment, { B_2: B_2x, M: forces.Mx });
   const M_ry = calc(magnifiedMoment, { B_2: B_2y, M: forces.My });
-  return together(inputs, forces, P_r, P_c, M_rx, M_ry, M_c, calc);
+  return together(inputs, demand, forces, P_r, P_c, M_rx, M_ry, M_c, calc);
 }
 
 export const columnInteraction = check({
   id: "column.interaction",
   title: "Bending and axial force in the column",
   link: "column",
-  level: "strength",
+  level: steelLevels,
   clause: "AISC 360-22 H1.1, H1.2, H3.2 with D2, E3, E4, E7, F2, F3, F6, F7, F8",
   fails: "The column's wall buckles or yields under bending and axial force together.",
   seen: "A cantilevered column leans for good after a storm; the wall dents on the pressed side just above the base plate.",
   range:
     "Hollow sections and W shapes without holes; design walls of 0.93 of nominal also for A1085, the safe side. The base is taken as rigid: the turning of the pier or footing below is not in it, and a base that gives makes the column weaker and more flexible. " +
-    "K goes by what holds the column against sway in each direction: 2.1 for a cantilever, 1.2 fixed at both ends, 1.0 in a braced bay. Under a roof the moments come with the second order of the whole story in them, columns that lean on others included; reactions given by hand are magnified here, by the column's own axial force at 0.8EI. Notional loads and the twist of W shapes are not in it.",
-  formulas: [...new Set([...flexureFormulas, axialSize, tensileDesignStrength, magnifiedMoment, interaction, elasticLoad, magnifier, ...compressionFormulas, resultantMoment, torsionUse, ...shearFormulas, withTorsion])],
+    "K goes by what holds the column against sway in each direction: 2.1 for a cantilever, 1.2 fixed at both ends, 1.0 in a braced bay. Under a roof the moments come with the second order of the whole story in them, columns that lean on others included; reactions given by hand are magnified here, by the column's own axial force at 0.8EI. By ASD strengths are R_n/Omega, and second order goes by 1.6 of the loads. Notional loads and the twist of W shapes are not in it.",
+  formulas: [...new Set([...flexureFormulas, axialSize, tensileDesignStrength, magnifiedMoment, interaction, elasticLoad, magnifier, ...compressionFormulas, resultantMoment, torsionUse, ...shearFormulas, withTorsion, allowableForce, allowableMoment, axialAtGivingWay])],
   applies: (support) => support.column !== undefined,
   inputs: (support, gather) => readColumn(support, gather),
   fixedBy: (support) => support.column?.fields.section ?? support.column,
   evaluate: (inputs, demand, calc) => {
-    const M_c = flexuralStrength(inputs, calc);
-    if ("because" in M_c) return unchecked(M_c.because);
+    const found = flexuralStrength(inputs, calc);
+    if ("because" in found) return unchecked(found.because);
+    const M_c = availableMoments(demand, found, calc);
     if (demand.magnified) calc.note("The moments come with the second order of the whole story in them, so that they are not magnified here.");
     calc.note("At the column base:");
-    const base = atOneEnd(inputs, demand.base, demand.magnified, M_c, calc);
+    const base = atOneEnd(inputs, demand, demand.base, M_c, calc);
     if (typeof base !== "number") return base;
     calc.note("At the column top:");
-    const top = atOneEnd(inputs, demand.top, demand.magnified, M_c, calc);
+    const top = atOneEnd(inputs, demand, demand.top, M_c, calc);
     if (typeof top !== "number") return top;
     return weigh(base >= top ? base : top, 1, "ratio");
   },

@@ -5,6 +5,7 @@
  * AISC 360-22 E2, user note: KL/r of a member designed for compression is preferably not above 200. A recommendation.
  */
 import { check, weigh } from "../contract.js";
+import { steelLevels } from "../steel-strength.js";
 import { slendernessRatio, worstSlenderness } from "./compression.js";
 import { readColumn } from "./member.js";
 
@@ -15,7 +16,7 @@ export const columnSlenderness = check({
   id: "column.slenderness",
   title: "Slenderness of the column",
   link: "column",
-  level: "strength",
+  level: steelLevels,
   clause: "AISC 360-22 E2, user note (from memory)",
   fails: "The column is more slender than is recommended for a member in compression.",
   seen: "A thin column that can be set swaying by hand, and that shows every bend left from shipping.",

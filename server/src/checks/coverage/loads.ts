@@ -7,7 +7,7 @@ export const loadsDone = ["loads.wind", "loads.dead", "loads.combinations", "loa
 export const loadLines = linesOf("loads", carriesRoof, [
   {
     id: "loads.levels",
-    line: "Every load carries its level, allowable or strength, and every check takes the one its method asks for.",
+    line: "Every load carries its level, allowable or strength, and every check takes the one its method asks for; columns and the bending of base plates go by LRFD, ASD or both, as the notebook says.",
     by: ["loads.combinations"],
   },
   {
@@ -56,9 +56,9 @@ export const loadLines = linesOf("loads", carriesRoof, [
   },
   {
     id: "loads.second-order",
-    line: "The added moment of vertical loads on swayed columns (P-delta), story by story, in the strength combinations.",
+    line: "The added moment of vertical loads on swayed columns (P-delta), story by story, in the combinations steel is designed by and in those of strength.",
     by: ["loads.second-order"],
-    left: "Second order in the allowable combinations, notional loads for columns out of plumb, and the turning of bases in the sway.",
+    left: "Second order in the allowable combinations that soil takes, notional loads for columns out of plumb, and the turning of bases in the sway.",
   },
   { id: "loads.frame", line: "A three-dimensional frame solution and the hand route held against each other on the way down.", by: ["loads.frame", "loads.rigid-roof"] },
   {

@@ -19,8 +19,13 @@ export const project = record("What the job is called and how its results are sh
 export const codes = record("The editions the job is checked by.", {
   building: choice(["IBC 2021"], "Building code.", { assumed: { text: "IBC 2021", source: "the edition covered" } }),
   loads: choice(["ASCE 7-10", "ASCE 7-16", "ASCE 7-22"], "Load standard; the wind speed and the snow load are those of its own maps.", { assumed: { text: "ASCE 7-22", source: "the newest edition covered" } }),
+  method: choice(
+    ["LRFD", "ASD", "both"],
+    "Method the steel of columns and base plates is designed by (AISC 360): LRFD holds strength combinations against phi Rn, ASD holds the allowable-stress combinations of ASCE 7 2.4 against Rn/Omega, both does each and the worse counts. Concrete, bearing on it and anchor rods have strength design only (ACI 318-19 gives no allowable stresses), and soil always takes allowable-stress combinations.",
+    { assumed: { text: "LRFD", source: "AISC 360-22 B3 gives both methods; one level of loads then serves steel, concrete and anchors" } },
+  ),
   "alternative combinations": yesNo(
-    "Whether soil checks take the alternative basic allowable-stress combinations of IBC 2021 1605.2 in place of those of ASCE 7: two thirds of the least dead load against wind, and no rise of a soil pressure by a third beside them. Steel, concrete and anchors always take strength combinations, soil always allowable-stress ones.",
+    "Whether soil checks take the alternative basic allowable-stress combinations of IBC 2021 1605.2 in place of those of ASCE 7: two thirds of the least dead load against wind, and no rise of a soil pressure by a third beside them. Concrete and anchors always take strength combinations, steel those of its method and of ASCE 7.",
     { assumed: { text: "no", source: "the basic combinations of ASCE 7-22 2.4; the alternative ones only where asked for" } },
   ),
   overturning: choice(
