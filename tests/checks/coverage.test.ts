@@ -91,6 +91,6 @@ describe("What is said aloud beside a support", () => {
 
   it("shows what is left of a line that is done in part", () => {
     const line = notCovered(pier).find(({ id }) => id === "pier.lateral")!;
-    expect(notCoveredText(line)).toMatch(/^Movement at grade/);
+    expect(notCoveredText(line)).toMatch(/^Ground that falls away/);
   });
 });

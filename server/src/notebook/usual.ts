@@ -21,6 +21,9 @@ const ranges: Readonly<Record<string, Range>> = {
   "ground.*.unit weight": ["50 pcf", "250 pcf"],
   "ground.*.friction angle": ["0 deg", "50 deg"],
   "ground.*.cohesion": ["0 psf", "20 ksf"],
+  "ground.*.subgrade modulus": ["5 pci", "20000 pci"],
+  "ground.*.modulus growth": ["1 pci", "1000 pci"],
+  "ground.*.rock strength": ["10 psi", "40000 psi"],
   "ground.*.dowel bond": ["10 psi", "1000 psi"],
   "roof.slope": ["0 in 12", "24 in 12"],
   "roof.length": plan,
@@ -71,6 +74,8 @@ const ranges: Readonly<Record<string, Range>> = {
   "foundations.*.backfill weight": ["50 pcf", "250 pcf"],
   "foundations.*.height": ["0.2 ft", "40 ft"],
   "foundations.*.above grade": ["0 in", "40 ft"],
+  "foundations.*.movement limit": ["0.05 in", "6 in"],
+  "foundations.*.rotation limit": ["0.02 deg", "5 deg"],
   "foundations.*.dowels.into rock": ["1 in", "60 ft"],
   "foundations.*.dowels.hole": ["0.3 in", "12 in"],
 };

@@ -176,7 +176,7 @@ const random = fc.record({
 const component = fc.double({ min: -2e5, max: 2e5, noNaN: true });
 const forces: fc.Arbitrary<Forces> = fc.record({ P: component, Vx: component, Vy: component, Mx: component, My: component });
 
-const inputsOf = ({ lateral, ...rest }: { lateral: number } & Omit<EmbedmentInputs, "lateralBearing">): EmbedmentInputs => ({ ...rest, lateralBearing: { value: lateral, isPresumptive: false, from: "" } });
+const inputsOf = ({ lateral, ...rest }: { lateral: number } & Omit<EmbedmentInputs, "lateralBearing" | "looselyHeld" | "falls">): EmbedmentInputs => ({ ...rest, looselyHeld: false, falls: false, lateralBearing: { value: lateral, isPresumptive: false, from: "" } });
 const needed = (inputs: EmbedmentInputs, base: Partial<Forces>): number => weighed(pierEmbedment.evaluate(inputs, allowable(base), plainCalc)).demand;
 
 describe("Laws of embedment", () => {

@@ -3,13 +3,18 @@
  * doors bind, and whoever stands below sees the roof move and does not come back.
  *
  * Movement of the column top under dead load and the service wind against a part of the column's height. No code limits it; the limits are common
- * practice by what hangs at the roof. At strength the same is judged only where a limit is stated.
+ * practice by what hangs at the roof. At strength the same is judged only where a limit is stated. Where the notebook says how stiff the soil beside
+ * the column's pier is, the pier's own movement and lean are added.
  */
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import type { Demand } from "../../actions/demand.js";
 import type { Roof, Sourced, Support } from "../../project/model.js";
+import { conditionOf } from "../../actions/sway-inputs.js";
 import { check, unchecked, weigh, type Gather, type Outcome } from "../contract.js";
+import { isPier } from "../pier/body.js";
+import { heightOf, pierLoad, pierResponse, readPierInGround, responseFormulas, type PierInGround } from "../pier/response.js";
+import { hasPierSoil } from "../pier/soil.js";
 
 export const topSway = formula({
   id: "column.drift-sway",
@@ -19,6 +24,20 @@ export const topSway = formula({
     u: { kind: "length", meaning: "sway of the column top" },
     u_x: { kind: "length", meaning: "movement to the east" },
     u_y: { kind: "length", meaning: "movement to the north" },
+  },
+});
+
+export const swayOnPier = formula({
+  id: "column.drift-on-pier",
+  text: "u_t = u + y_0 + theta_0 * (a + H)",
+  source: "statics: the column stands on the head of the pier and leans with it",
+  symbols: {
+    u_t: { kind: "length", meaning: "sway of the column top with that of the pier" },
+    u: { kind: "length", meaning: "sway of the column top on a rigid base" },
+    y_0: { kind: "length", meaning: "movement of the pier at grade" },
+    theta_0: { kind: "angle", meaning: "lean of the pier at grade" },
+    a: { kind: "length", meaning: "height of the column base above grade" },
+    H: { kind: "distance", meaning: "column height that leans with the pier; nothing where the column turns freely on its base", field: "columns.*.height" },
   },
 });
 
@@ -44,11 +63,33 @@ const numberOf = (limit: Limit): number => Number(limit.slice("H/".length));
 interface DriftInputs {
   readonly H: number;
   readonly n: number;
+  /** The pier below, where the notebook says how the soil beside it moves. */
+  readonly pier?: PierInGround;
+  /** The column is fixed to its base along an axis and leans with it. */
+  readonly leans: boolean;
+}
+
+const silent: Gather = { need: (value) => value?.value ?? Number.NaN, needs: (value) => value?.value, may: (value) => value?.value, block: () => undefined };
+
+/** The pier below, unless something of it is missing: the sway itself is not to wait for that. */
+function pierBelow(support: Support, gather: Gather): Pick<DriftInputs, "pier" | "leans"> {
+  const leans = support.column !== undefined && (["x", "y"] as const).some((axis) => !["pinned base", "braced bay"].includes(conditionOf(support.column!.fields, axis)));
+  if (!isPier(support) || !hasPierSoil(support)) return { leans };
+  let isWhole = true;
+  const lacking = (): void => void (isWhole = false);
+  readPierInGround(support, {
+    ...silent,
+    need: (value) => (value ? value.value : (lacking(), Number.NaN)),
+    needs: (value) => (value ? value.value : (lacking(), undefined)),
+    block: lacking,
+  });
+  return isWhole ? { leans, pier: readPierInGround(support, gather) } : { leans };
 }
 
 const isUnderRoof = ({ column, roof }: Support): boolean => column !== undefined && roof !== undefined && column.fields.reactions === undefined && column.fields.combined === undefined;
 
-function serviceInputs({ column, roof, site }: Support, gather: Gather): DriftInputs {
+function serviceInputs(support: Support, gather: Gather): DriftInputs {
+  const { column, roof, site } = support;
   const stated = gather.may(roof?.fields["sway limit"]);
   const finish = stated === undefined ? gather.needs(roof?.fields.finish, "finish at the roof (bare, ceiling, glass or stone)") : undefined;
   if (gather.may(site["service wind speed"]) === undefined) {
@@ -58,16 +99,33 @@ function serviceInputs({ column, roof, site }: Support, gather: Gather): DriftIn
   return {
     H: gather.need(column?.fields.height, "column height"),
     n: stated !== undefined ? numberOf(stated) : finish === undefined ? Number.NaN : byFinish[finish],
+    ...pierBelow(support, gather),
   };
 }
 
-function evaluate({ H, n }: DriftInputs, { sway }: Demand, calc: Calc): Outcome {
+function evaluate({ H, n, pier, leans }: DriftInputs, { sway, base }: Demand, calc: Calc): Outcome {
   if (!sway) return unchecked("the movement of the column top is not known where reactions are given by hand");
-  return weigh(calc(topSway, { u_x: sway.x, u_y: sway.y }), calc(swayLimit, { H, n }), "length");
+  const u = calc(topSway, { u_x: sway.x, u_y: sway.y });
+  const limit = calc(swayLimit, { H, n });
+  if (!pier) {
+    calc.note("The column stands on a rigid base here: what a bracket, pier or footing turns by is not in it.");
+    return weigh(u, limit, "length");
+  }
+  const below = pierResponse(pier, base, calc);
+  if (!below || below.givesWay) return unchecked("the soil beside the pier gives way under this load, so that the sway has no end: deepen the pier or widen it");
+  calc.note("Movement and lean of the pier are added as if all went the same way, with the forces of columns on rigid bases.");
+  const u_t = calc(swayOnPier, { u, y_0: Math.abs(below.deflection[0]), theta_0: Math.abs(below.slope[0]), a: heightOf(pier, calc), H: leans ? H : 0 });
+  return weigh(u_t, limit, "length");
 }
 
+/** Sway on a rigid base, and what moves the pier. */
+const measures = ({ pier }: DriftInputs, { sway, base }: Demand, calc: Calc): readonly number[] => [
+  sway ? calc(topSway, { u_x: sway.x, u_y: sway.y }) : 0,
+  ...(pier ? pierLoad(pier, base, calc) : []),
+];
+
 const range =
-  "Columns on rigid bases: the turning of a bracket, a pier or a footing adds to it. The roof is rigid in itself; the bending of cantilevered roof beams is not in it.";
+  "Columns on rigid bases, with the movement of a pier added where the stiffness of the soil beside it is stated; the turning of a bracket or a footing adds to it. The roof is rigid in itself; the bending of cantilevered roof beams is not in it.";
 
 const limitOf = (field: Sourced<unknown> | undefined, support: Support) => field ?? support.column?.fields.section ?? support.column;
 
@@ -80,10 +138,11 @@ export const columnDrift = check({
   fails: "The column top moves farther than what hangs at the roof can follow.",
   seen: "Cracked glass or ceiling edges after an ordinary storm; a roof that is seen to move.",
   range: `${range} The service wind is that of the return period named, reckoned from the basic wind speed unless its speed is stated.`,
-  formulas: [topSway, swayLimit],
+  formulas: [topSway, ...responseFormulas, swayOnPier, swayLimit],
   applies: isUnderRoof,
   inputs: serviceInputs,
   fixedBy: (support) => limitOf(support.roof?.fields["sway limit"], support),
+  measures,
   evaluate,
   advise: ({ H }, outcome, say) =>
     `Sway ${say.show(outcome.demand, "length")} over ${say.show(H, "distance")}; ${say.show(outcome.capacity, "length")} is the limit. Take a wider section, fix the column tops, or brace a bay in that direction.`,
@@ -98,13 +157,15 @@ export const columnDriftAtStrength = check({
   fails: "The column top moves farther in the design storm than is wanted.",
   seen: "A roof that strikes what stands beside it.",
   range: `${range} Second order is in it where the story's magnifier is more than a trifle.`,
-  formulas: [topSway, swayLimit],
+  formulas: [topSway, ...responseFormulas, swayOnPier, swayLimit],
   applies: (support) => isUnderRoof(support) && support.roof?.fields["sway limit at strength"] !== undefined,
-  inputs: ({ column, roof }, gather): DriftInputs => {
+  inputs: (support, gather): DriftInputs => {
+    const { column, roof } = support;
     const limit = gather.needs(roof?.fields["sway limit at strength"], "sway limit at strength");
-    return { H: gather.need(column?.fields.height, "column height"), n: limit === undefined ? Number.NaN : numberOf(limit) };
+    return { H: gather.need(column?.fields.height, "column height"), n: limit === undefined ? Number.NaN : numberOf(limit), ...pierBelow(support, gather) };
   },
   fixedBy: (support) => limitOf(support.roof?.fields["sway limit at strength"], support),
+  measures,
   evaluate,
   advise: ({ H }, outcome, say) =>
     `Sway ${say.show(outcome.demand, "length")} over ${say.show(H, "distance")} at strength; ${say.show(outcome.capacity, "length")} is the limit stated. Take a wider section, fix the column tops, or brace a bay in that direction.`,

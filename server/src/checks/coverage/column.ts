@@ -11,7 +11,7 @@ export const columnLines = linesOf("column", hasColumn, [
     left: "Notional loads for columns out of plumb, and what the turning of the pier or footing below takes from a column's stability: K of 2.1 assumes a rigid base. Holes in the column, and W shapes with slender flanges or thin webs.",
   },
   { id: "column.shear", line: "Shear and torsion of the column.", by: ["column.shear", "column.interaction"], left: "Torsion of W shapes, torsion that comes of a roof that is not rigid in its plane or of reactions given by hand, and torsion without second order." },
-  { id: "column.sway", line: "Sway of the column at strength and under a service wind.", by: ["column.drift", "column.drift-strength"], left: "What the turning of the bracket, pier or footing below a column adds to its sway, and the bending of roof beams that cantilever." },
+  { id: "column.sway", line: "Sway of the column at strength and under a service wind.", by: ["column.drift", "column.drift-strength"], left: "What the turning of the bracket or footing below a column adds to its sway, or of a pier where the stiffness of the soil beside it is not stated, and the bending of roof beams that cantilever." },
   { id: "column.weld", line: "Weld of the column to its base plate.", by: ["column.base-weld", "column.base-weld-size"], left: "Welds other than a fillet all around, and the fatigue of welds." },
   { id: "column.holes", line: "Weep and vent holes of closed sections.", by: ["site.closed-sections"], left: "Whether the weep lies above the grout, the finish or an encasement." },
   {

@@ -12,11 +12,21 @@ const pierLines = linesOf("pier", isPier, [
   {
     id: "pier.lateral",
     line: "Embedment by the building code's formula, free and restrained at grade, with its limit of depth and the increase for poles.",
-    by: ["pier.embedment"],
-    left: "Movement at grade, which the doubled lateral bearing of an isolated pole asks for, slopes, and the slab that holds a pier at grade.",
+    by: ["pier.embedment", "pier.movement", "pier.slab-reaction"],
+    left: "Ground that falls away beside a pier (a lateral bearing stated for that slope is taken at its word), piers that act as a group, trenches and pools beside a pier, a pier less than two widths deep as a block.",
   },
-  { id: "pier.broms", line: "A second opinion on the lateral strength of a short rigid pier by limit analysis of the soil (Broms).", by: [] },
-  { id: "pier.rotation", line: "Rotation and deflection of the pier in service, its moment and shear diagrams, by springs and p-y curves.", by: [] },
+  {
+    id: "pier.broms",
+    line: "A second opinion on the lateral strength of a short rigid pier by limit analysis of the soil (Broms).",
+    by: ["pier.broms"],
+    left: "The second opinion on lateral strength (Broms) where it has not been asked for or cannot be had: it needs friction angle or cohesion and lateral safety under the ground, one kind of soil, and a pier free at grade.",
+  },
+  {
+    id: "pier.rotation",
+    line: "Rotation and deflection of the pier in service, its moment and shear diagrams, by springs and p-y curves.",
+    by: ["pier.movement", "pier.rotation", "pier.rotation-stated"],
+    left: "Movement and lean of the pier where no limit asks for them: state movement limit or rotation limit under the foundation, and the stiffness of the soil under the ground (modulus growth, subgrade modulus, or the values of a p-y curve). Creep of clay and many cycles of load are not in them.",
+  },
   {
     id: "pier.pull",
     line: "Uplift of the pier: weight, side resistance, bell, soil cone, water, grip of frost.",

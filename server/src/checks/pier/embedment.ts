@@ -15,6 +15,8 @@ import { check, weigh } from "../contract.js";
 import { groundValue, type GroundValue } from "../site/ground-values.js";
 import { isPier, readPier, type PierBody } from "./body.js";
 import { baseHeight, type Lateral, lateralAt, loweredGround, momentResultant, momentX, momentY, shearResultant } from "./grade-forces.js";
+import { isHeld, readHold } from "./slab.js";
+import { falls, levelGround } from "./slope.js";
 
 const free = "IBC 2021 1807.3.2.1, Eq. 18-1";
 const restrained = "IBC 2021 1807.3.2.2, Eq. 18-2 and 18-3 (coefficient from memory)";
@@ -137,10 +139,21 @@ export const depthFromGrade = formula({
   },
 });
 
+export const depthRatio = formula({
+  id: "pier.depth-ratio",
+  text: "r_d = d / D",
+  source: "geometry",
+  symbols: { r_d: { kind: "ratio", meaning: "depth over width of the pier" }, d: { kind: "distance", meaning: "depth of the pier", field: "foundations.*.depth" }, D: { kind: "length", meaning: "diameter or side of the pier", field: "foundations.*.diameter" } },
+});
+
 export interface EmbedmentInputs extends PierBody {
   readonly lateralBearing: GroundValue;
   readonly isolated: boolean;
   readonly restrained: boolean;
+  /** The notebook says restrained, and what lies at grade holds nothing. */
+  readonly looselyHeld: boolean;
+  /** The ground falls away, and the lateral bearing is one stated for it. */
+  readonly falls: boolean;
   readonly ignored: number;
   readonly grout: number;
   readonly plate: number;
@@ -166,12 +179,15 @@ function depthWhenFree({ force: P_h, moment: M_h }: Lateral, p: number, b: numbe
 }
 
 function depthWhenRestrained(M_g: number, p: number, b: number, calc: Calc): number {
-  calc.note("A rigid slab holds the pier at grade. It has to take a reaction larger than the lateral force; the slab itself is not checked.");
+  calc.note("A rigid slab holds the pier at grade. It has to take a reaction larger than the lateral force, which is held against its stated capacity.");
   const d_0 = calc(restrainedRoot, { M_g, p, b });
   if (d_0 < noDepth) return d_0;
   const S_3 = calc(toePressure, { p, d_0 });
   return calc(restrainedDepth, { M_g, S_3, b });
 }
+
+/** Depth over width below which a pier is as much a block as a pole; common practice, no source. */
+const stubby = 2;
 
 /** Permanent lateral loads are not short-term ones, which alone may count on the doubled value. */
 const isShortTerm = (terms: readonly { readonly type: string }[]): boolean => terms.length === 0 || terms.some(({ type }) => type === "W" || type === "E");
@@ -188,8 +204,8 @@ export const pierEmbedment = check({
   seen: "A column out of plumb after a storm, with a gap behind its pier and a bulge before it.",
   range:
     "A rigid straight pier in level ground, by the building code's formula. Resultants of shear and of moment are taken as acting in one plane and one sense, the safe side where they do not. " +
-    "Lateral pressure is counted to a depth of 12 ft at most. The ground counted begins below the ignored depth. Movement at grade is not checked, neither slopes nor neighboring piers, trenches or pools.",
-  formulas: [baseHeight, loweredGround, momentX, momentY, shearResultant, momentResultant, doubledBearing, diagonal, restrainedRoot, toePressure, restrainedDepth, linearTerm, constantTerm, thirdPointPressure, lengthA, leverArm, freeDepth, momentDepth, depthFromGrade],
+    "Lateral pressure is counted to a depth of 12 ft at most. The ground counted begins below the ignored depth. Ground that falls away needs a lateral bearing stated for that slope. Neighboring piers, trenches and pools are not in it.",
+  formulas: [baseHeight, loweredGround, momentX, momentY, shearResultant, momentResultant, depthRatio, doubledBearing, diagonal, restrainedRoot, toePressure, restrainedDepth, linearTerm, constantTerm, thirdPointPressure, lengthA, leverArm, freeDepth, momentDepth, depthFromGrade],
   applies: isPier,
   inputs: (support, gather): EmbedmentInputs => {
     const ground = support.ground?.fields;
@@ -198,11 +214,15 @@ export const pierEmbedment = check({
     const seismic = gather.may(support.site["seismic design category"]);
     if (lateralBearing.isPresumptive && seismic !== undefined && investigated.has(seismic))
       gather.block(`seismic design category ${seismic} asks for a geotechnical investigation (IBC 2021 1803.5.12), and presumptive lateral bearing will not do: state the lateral bearing from the report`);
+    if (lateralBearing.isPresumptive) levelGround(support, gather, "presumptive lateral bearing", "state a lateral bearing found for that slope, or bring the ground level around the pier");
+    const hold = readHold(support, gather);
     return {
       ...readPier(support, gather),
       lateralBearing,
       isolated: gather.may(ground?.["isolated poles"]) ?? false,
-      restrained: gather.may(pier?.["restrained at grade"]) ?? false,
+      restrained: isHeld(hold),
+      looselyHeld: hold.isStated && !isHeld(hold),
+      falls: falls(support),
       ignored: gather.may(pier?.["ignored depth"]) ?? 0,
       grout: gather.may(support.base?.fields.grout) ?? 0,
       plate: gather.may(support.base?.fields.plate?.value.thickness) ?? 0,
@@ -217,9 +237,12 @@ export const pierEmbedment = check({
     const load = lateralAt(demand.base, below, calc);
     if (load.force === 0 && load.moment === 0) return weigh(0, inputs.depth, "distance");
     calc.note(inputs.lateralBearing.from);
+    if (inputs.falls) calc.note("The ground falls away beside the pier: the lateral bearing stated is taken as one found for that slope.");
+    if (inputs.looselyHeld) calc.note("What lies at grade is no rigid slab tied to the pier: the pier is taken as free at grade.");
+    if (calc(depthRatio, { d: inputs.depth, D: inputs.size }) < stubby) calc.note("The pier is less than two widths deep: it works as much like a block as like a pole. Look at it as a footing as well (overturning, pressure under the toe).");
     let p = inputs.lateralBearing.value;
     if (inputs.isolated && isShortTerm(demand.combination.terms)) {
-      calc.note("Half an inch of movement at grade is said to do no harm, and the load is short-term: the lateral bearing is doubled. The movement itself is not checked.");
+      calc.note("Half an inch of movement at grade is said to do no harm, and the load is short-term: the lateral bearing is doubled. The movement is held against that half inch on its own.");
       p = calc(doubledBearing, { p_t: p });
     }
     const b = inputs.shape === "square" ? calc(diagonal, { w: inputs.size }) : inputs.size;

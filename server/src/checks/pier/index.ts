@@ -1,6 +1,10 @@
 import type { CheckDecl } from "../contract.js";
 import { pierBearing } from "./bearing.js";
+import { pierBroms } from "./broms.js";
 import { pierEmbedment } from "./embedment.js";
+import { pierMovement } from "./movement.js";
+import { pierRotation, pierRotationStated } from "./rotation.js";
+import { pierSlab } from "./slab-reaction.js";
 import { pierUplift } from "./uplift.js";
 
-export const pierChecks: readonly CheckDecl[] = [pierEmbedment, pierUplift, pierBearing];
+export const pierChecks: readonly CheckDecl[] = [pierEmbedment, pierSlab, pierBroms, pierMovement, pierRotation, pierRotationStated, pierUplift, pierBearing];

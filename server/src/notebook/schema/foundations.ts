@@ -36,6 +36,13 @@ export const foundations = named(
     "restrained at grade": yesNo("Whether a rigid slab that can take the reaction holds the pier at grade.", {
       assumed: { text: "no", source: "IBC 2021 1807.3.2.1: unrestrained unless a rigid floor is stated" },
     }),
+    "slab at grade": record("What lies against the pier at grade, where it is to be restrained there.", {
+      kind: choice(["tied slab", "loose slab", "pavers"], "A rigid slab tied to the pier by bars or cast round it; a slab that only lies against it; or pavers, which hold nothing."),
+      capacity: quantity("force", "Sideways force, allowable, that the slab can take from one pier and pass on to the ground.", { units: ["kip", "kN"] }),
+    }),
+    "ground slope": quantity("slope", "Slope of the ground that falls away beside the pier; left out, the ground is level.", { bounds: "zero or more" }),
+    "movement limit": quantity("length", "Limit of the movement at grade; half an inch at most where the ground's lateral bearing is doubled.", { units: ["in", "mm"] }),
+    "rotation limit": quantity("angle", "Limit of the pier's lean under a service wind.", { units: ["deg"] }),
     thickness: quantity("length", "Thickness of the wall or of the pad."),
     height: quantity("distance", "Height of the wall above its footing."),
     footing: record("The strip footing under a wall.", { width: quantity("length", "Width of the footing."), thickness: quantity("length", "Thickness of the footing.") }, stripShortForm),

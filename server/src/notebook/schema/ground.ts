@@ -1,5 +1,14 @@
 /** The kinds of ground the supports stand on. */
-import { choice, named, number, quantity, record, text, yesNo } from "../fields.js";
+import { choice, list, named, number, quantity, record, text, yesNo } from "../fields.js";
+
+const resistance = {
+  "strain at half strength": number("Strain of the clay at half its undrained strength, from the report: 0.02 soft, 0.01 medium, 0.005 stiff are usual (from memory).", { least: 0.001, most: 0.05 }),
+  "subgrade modulus": quantity("subgradeModulus", "Modulus of horizontal subgrade reaction where it is the same at every depth, as of stiff clay, from the report.", { units: ["pci"] }),
+  "modulus growth": quantity("subgradeModulus", "Growth with depth of the soil's sideways modulus, as of sand, from the report: n_h of springs, and with a friction angle the initial modulus of the p-y curves.", { units: ["pci"] }),
+  "rock strength": quantity("stress", "Unconfined compressive strength of weak rock beside a pier, from cores.", { units: ["psi", "MPa"] }),
+  rqd: number("Rock quality designation of the cores, percent.", { least: 0, most: 100 }),
+  "rock strain": number("Strain constant k_rm of the p-y curve of weak rock, 0.00005 to 0.0005, from the report.", { least: 0.00001, most: 0.001 }),
+};
 
 export const ground = named(
   "The kinds of ground the supports stand on.",
@@ -21,7 +30,19 @@ export const ground = named(
     "bond safety": number("Factor of safety on rock bond and on the rock cone.", { least: 1.5, most: 5, assumed: { text: "3", source: "from memory: working factor 2 to 3 for rock anchors" } }),
     friction: number("Coefficient of friction between the footing and the ground, an allowable value, in place of the presumptive one of IBC 2021 Table 1806.2.", { least: 0, most: 1 }),
     "friction angle": quantity("angle", "Angle of internal friction of the soil, from the report, for the bearing capacity equation.", { bounds: "zero or more", units: ["deg"] }),
-    cohesion: quantity("pressure", "Cohesion of the soil, from the report, for the bearing capacity equation.", { bounds: "zero or more" }),
+    cohesion: quantity("pressure", "Cohesion of the soil, from the report; without a friction angle the undrained shear strength of clay.", { bounds: "zero or more" }),
+    ...resistance,
+    "lateral safety": number("Factor of safety on the soil's lateral strength beside a pier (Broms), 2 to 3 as a rule; it has no default.", { least: 1.5, most: 6 }),
+    layers: list(
+      "Layers below, from the top down, where the ground changes along a pier; the entry itself is the top layer.",
+      record("One layer.", {
+        from: quantity("distance", "Depth of its top below grade."),
+        "unit weight": quantity("unitWeight", "Unit weight of the layer."),
+        "friction angle": quantity("angle", "Angle of internal friction of the layer.", { bounds: "zero or more", units: ["deg"] }),
+        cohesion: quantity("pressure", "Cohesion of the layer; without a friction angle the undrained shear strength of clay.", { bounds: "zero or more" }),
+        ...resistance,
+      }),
+    ),
     "bearing safety": number("Factor of safety on the bearing capacity equation; it has no default: the report states it.", { least: 1.5, most: 6 }),
     "cone angle": quantity("angle", "Half apex angle of the cone that is lifted: of rock 45° where sound, 30° where fractured; of soil above a footing 20° to 30° from the vertical (from memory).", { units: ["deg"] }),
   }),
