@@ -99,3 +99,17 @@ describe("the summary", () => {
     expect(table.type === "table" && table.rows.some(([name]) => name.includes("information only: mean height over plan length"))).toBe(true);
   });
 });
+
+describe("tables of forces", () => {
+  it("have their unit in the head and plain numbers below it, so that no column mixes units", () => {
+    const page = summaryMarkdown(report);
+    const heads = page.split("\n").filter((row) => row.startsWith("|") && /\bVx\b/u.test(row));
+    expect(heads.length).toBeGreaterThanOrEqual(5);
+    for (const head of heads) expect(head).toMatch(/P, kip.*Vx, kip.*Vy, kip.*Mx, kip-ft.*My, kip-ft/u);
+    const resultants = loadPage(structure).filter((block) => block.type === "table").at(-1);
+    const rows = resultants?.type === "table" ? resultants.rows : [];
+    // 15 psf on 40 ft by 20 ft.
+    expect(rows[0]).toEqual(["dead load", "12", "0", "0", "0", "0"]);
+    for (const row of rows) for (const cell of row.slice(1)) expect(cell).toMatch(/^-?[\d.]+$/u);
+  });
+});

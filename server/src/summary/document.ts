@@ -1,6 +1,7 @@
 /** The summary as blocks, built once and printed as HTML or Markdown. */
 import type { FindingReport, Report, StructureReport, SupportReport } from "../../../shared/report.js";
 import { signConvention, signConventionWords } from "../drawing/sign-convention.js";
+import { forceCells, forceHeads } from "./force-cells.js";
 import { governing } from "./governing.js";
 import { loadPage } from "./load-page.js";
 
@@ -44,15 +45,11 @@ function loads(support: SupportReport, system: StructureReport["units"]): Block[
     {
       type: "table",
       caption: `Reactions at each column base of ${support.name}, unfactored`,
-      head: [...(several ? ["Column"] : []), "Load case", "P", "Vx", "Vy", "Mx", "My"],
+      head: [...(several ? ["Column"] : []), "Load case", ...forceHeads(system)],
       rows: support.reactions.map((row) => [
         ...(several ? [String(row.column)] : []),
         row.case,
-        row.base.P.shown,
-        row.base.Vx.shown,
-        row.base.Vy.shown,
-        row.base.Mx.shown,
-        row.base.My.shown,
+        ...forceCells(row.base, system),
       ]),
       numeric: several ? [2, 3, 4, 5, 6] : [1, 2, 3, 4, 5],
     },

@@ -1,6 +1,7 @@
 /** The loads of the roof, case by case: what presses and pushes, where each coefficient is read from, and what comes of it on the whole roof. */
 import type { LoadCaseReport, StructureReport } from "../../../shared/report.js";
 import type { Block } from "./document.js";
+import { forceCells, forceHeads } from "./force-cells.js";
 
 const none = "–";
 
@@ -22,7 +23,7 @@ function rowsOf({ title, source, outside, parts }: LoadCaseReport): readonly (re
   return parts.map((part, i) => [i === 0 ? name : "", part.where, coefficient(part), amountOf(part), part.read]);
 }
 
-export function loadPage({ loads }: StructureReport): readonly Block[] {
+export function loadPage({ loads, units }: StructureReport): readonly Block[] {
   if (!loads) return [];
   const groups = loads.cases.map(rowsOf);
   return [
@@ -40,8 +41,8 @@ export function loadPage({ loads }: StructureReport): readonly Block[] {
     {
       type: "table",
       caption: "Resultants on the whole structure, about the middle of the roof at mean height, P positive down; the weight of the columns is not in them",
-      head: ["Load case", "P", "Vx", "Vy", "Mx", "My"],
-      rows: loads.cases.map(({ title, total }) => [title, total.P.shown, total.Vx.shown, total.Vy.shown, total.Mx.shown, total.My.shown]),
+      head: ["Load case", ...forceHeads(units)],
+      rows: loads.cases.map(({ title, total }) => [title, ...forceCells(total, units)]),
       numeric: [1, 2, 3, 4, 5],
     },
   ];
