@@ -232,7 +232,11 @@ export function solveFrame(model: FrameModel, loads: readonly FrameLoad[]): Fram
     return forces;
   });
   const u = solveSkyline(factors, right);
-  const displacements = nodes.map((ties) => Float64Array.from(ties, (tie) => movement(tie, u)));
+  const displacements = nodes.map((ties) => {
+    const moved = new Float64Array(6);
+    for (let i = 0; i < 6; i++) moved[i] = movement(ties[i], u);
+    return moved;
+  });
   const ends = members.map((member, i): MemberEnds => {
     const moved = ownMovements(member, u);
     const own = held[i]?.slice() ?? new Float64Array(12);
@@ -244,7 +248,15 @@ export function solveFrame(model: FrameModel, loads: readonly FrameLoad[]): Fram
     const both = fromOwn(member.axes.turn, own);
     return { start: both.slice(0, 6), end: both.slice(6), compression: own[0] };
   });
-  return { displacements, members: ends, reactions: reactionsOf(model, ends, applied, displacements) };
+  let reactions: readonly Six[] | undefined;
+  return {
+    displacements,
+    members: ends,
+    // A roof on its columns reads the ends of its members alone.
+    get reactions() {
+      return (reactions ??= reactionsOf(model, ends, applied, displacements));
+    },
+  };
 }
 
 function reactionsOf({ frame }: FrameModel, ends: readonly MemberEnds[], applied: readonly Six[], displacements: readonly Six[]): readonly Six[] {
