@@ -63,7 +63,7 @@ export interface BeamAnswer {
   /** What is left out of balance at the toe over what acts. */
   readonly residual: number;
   readonly steps: number;
-  /** The soil cannot hold the load: the movement goes beyond the width of the pier. */
+  /** The soil cannot hold the load: the movement goes beyond the width of the pier, or the axial force topples it. */
   readonly givesWay: boolean;
 }
 
@@ -77,6 +77,10 @@ const balanced = 1e-10;
 const still = 1e-10;
 /** A movement of this many widths of the pier in the course of the steps: the soil has given way, and how far is of no interest. */
 const lost = 20;
+/** A stretch of less than this part of the length is no element of its own: it would be far too stiff beside the others. */
+const thinnest = 2e-3;
+/** Less than this is no load, N. */
+const noLoad = 1e-6;
 /** Growth kept in a soil that has given way, as a part of its ultimate push per width of pier: the answer stays finite and far beyond use. */
 const afterUltimate = 1e-4;
 
@@ -87,11 +91,11 @@ const shares = [5 / 18, 8 / 18, 5 / 18];
 /** Depths of the nodes: every change of layer is one. */
 function nodesOf({ length, layers, surface = 0, elements = usualElements, width }: BeamArgs): Float64Array {
   const rockBreaks = layers.filter(({ law }) => law.type === "rock").map(({ top }) => top + 3 * width);
-  const cuts = [...new Set([0, ...layers.map(({ top }) => top), surface, ...rockBreaks, length])].filter((z) => z >= 0 && z <= length).sort((a, b) => a - b);
+  const sorted = [...layers.map(({ top }) => top), surface, ...rockBreaks].filter((z) => z > thinnest * length && z < (1 - thinnest) * length).sort((a, b) => a - b);
+  const cuts = [0, ...sorted.filter((z, i) => i === 0 || z - sorted[i - 1] > thinnest * length), length];
   const nodes: number[] = [0];
   for (let i = 1; i < cuts.length; i++) {
     const span = cuts[i] - cuts[i - 1];
-    if (!(span > 1e-9 * length)) continue;
     const count = Math.max(1, Math.ceil((span / length) * elements));
     for (let j = 1; j <= count; j++) nodes.push(cuts[i - 1] + (span * j) / count);
   }
@@ -281,7 +285,7 @@ function partOf(beam: Beam, u: Float64Array, step: Float64Array, slope: number, 
   return low > 0 ? low : high;
 }
 
-/** Movements, forces and soil reactions of a pier under a push and a moment at grade; undefined where a number is missing or the axial force is past buckling. */
+/** Movements, forces and soil reactions of a pier under a push and a moment at grade; undefined where a number is missing or none can be found. */
 export function solveBeamOnSprings(args: BeamArgs): BeamAnswer | undefined {
   const { length, width, E, I, H, M, P = 0 } = args;
   if (!(length > 0 && width > 0 && E > 0 && I > 0) || ![length, width, E, I, H, M, P].every(Number.isFinite) || args.layers.length === 0) return undefined;
@@ -293,13 +297,19 @@ export function solveBeamOnSprings(args: BeamArgs): BeamAnswer | undefined {
   const load = Math.max(args.held ? 0 : Math.abs(H), Math.abs(M) / length);
   let factored: Float64Array | undefined;
   let steps = 0;
+  if (load < noLoad && Math.abs(H) < noLoad) {
+    // At rest.
+    factored = beam.factor(u, false);
+    return factored && answerOf(beam, { ...args, H: 0, M: 0 }, u, factored, 0, 0);
+  }
   // The first steps take the springs as straight to where the pier stands: from rest a tangent would be far too stiff or too soft.
   const secants = beam.isLinear ? 0 : 3;
   for (; steps < mostSteps; steps++) {
     const isSecant = steps < secants;
     if (isSecant && steps === 0) for (let i = 0; i < beam.size; i += 2) u[i] = 0.005 * width;
-    factored = beam.factor(u, isSecant);
-    if (!factored) return undefined;
+    // A tangent that holds nothing up may still lie on the way to an answer: there the secant leads on. Without that either, the pier topples.
+    factored = beam.factor(u, isSecant) ?? (isSecant ? undefined : beam.factor(u, true));
+    if (!factored) return toppled(args);
     if (isSecant) {
       u.fill(0);
       if (!args.held) u[0] = H;
@@ -317,7 +327,14 @@ export function solveBeamOnSprings(args: BeamArgs): BeamAnswer | undefined {
     const most = farthest(u);
     if (beam.isLinear ? steps >= 2 : most > lost * width || (part === 1 && farthest(step) <= still * most)) break;
   }
+  if (steps === mostSteps) return toppled(args);
   return factored && answerOf(beam, args, u, factored, load, steps);
+}
+
+/** The forces without second order, of a pier that does not stand under its axial force. */
+function toppled(args: BeamArgs): BeamAnswer | undefined {
+  const upright = args.P === undefined || args.P === 0 ? undefined : solveBeamOnSprings({ ...args, P: 0 });
+  return upright && { ...upright, givesWay: true };
 }
 
 function answerOf(beam: Beam, args: BeamArgs, u: Float64Array, factored: Float64Array, load: number, steps: number): BeamAnswer {
