@@ -71,9 +71,11 @@ describe("a load on the roof", () => {
 });
 
 describe("a load goes with the loads of its type", () => {
+  const sideways = ["north", "east", "south", "west"].map((edge) => `least-sideways/${edge}`);
+
   it.each<[string, Loads, Given, string[]]>([
-    ["dead load", { a: { type: "dead", down: kip } }, {}, ["dead"]],
-    ["dead load, in both estimates", { a: { type: "dead", down: kip } }, { roof: { dead: undefined, "light dead": 8 * psf, "heavy dead": 12 * psf } }, ["dead/light", "dead/heavy"]],
+    ["dead load, and the hundredth of it sideways", { a: { type: "dead", down: kip } }, {}, ["dead", ...sideways]],
+    ["dead load, in both estimates", { a: { type: "dead", down: kip } }, { roof: { dead: undefined, "light dead": 8 * psf, "heavy dead": 12 * psf } }, ["dead/light", "dead/heavy", ...sideways]],
     ["roof live load", { a: { type: "roof live", down: kip } }, {}, ["roof-live"]],
     ["snow, in each of its cases", { a: { type: "snow", down: kip } }, { site: { "ground snow": 20 * psf } }, ["snow/even", "snow/least"]],
     ["snow where there is none", { a: { type: "snow", down: kip } }, {}, ["added/snow"]],

@@ -155,7 +155,8 @@ const partsOf = ({ P, Vx, Vy, Mx, My }: Forces): Parts => [P, Vx, Vy, Mx, My];
 function expectSame(first: readonly ColumnActions[], second: readonly ColumnActions[], edge: Readonly<Record<Edge, Edge>>, turn: (parts: Parts) => Parts): void {
   first.forEach((column, i) => {
     for (const { loadCase, base } of column.cases) {
-      const id = loadCase.from ? loadCase.id.replace(loadCase.from, edge[loadCase.from]) : loadCase.id;
+      const way = loadCase.from ?? (["north", "east", "south", "west"] as const).find((one) => loadCase.id === `least-sideways/${one}`);
+      const id = way ? loadCase.id.replace(`/${way}`, `/${edge[way]}`) : loadCase.id;
       const other = partsOf(baseOf(second[i], id));
       turn(partsOf(base)).forEach((value, part) => {
         const size = Math.max(...other.map(Math.abs), 1);

@@ -14,7 +14,7 @@ import type { Reaction, RoofPost } from "./way-down.js";
 /** A load somebody adds. Forces N, pressure Pa (down), lengths m. */
 export interface AddedLoad {
   readonly name: string;
-  readonly type: Exclude<LoadType, "Ev">;
+  readonly type: Exclude<LoadType, "Ev" | "N">;
   /** Posts it acts at, by their places in the list, the same on each; on the roof where left out. */
   readonly posts?: readonly number[];
   /** Place on the roof; its middle where left out. */
@@ -149,7 +149,7 @@ export function casesWithAdded(cases: readonly RoofCase[], added: readonly Added
   const of = (type: LoadType): readonly AddedLoad[] => added.filter((load) => load.type === type);
   const joined = cases.map((one) => {
     const { type, from } = one.loadCase;
-    const loads = type === "W" ? of("W").filter((load) => load.from !== undefined && load.from === from) : type === "Ev" ? of("D") : type === "E" ? [] : of(type);
+    const loads = type === "W" ? of("W").filter((load) => load.from !== undefined && load.from === from) : type === "Ev" ? of("D") : type === "E" || type === "N" ? [] : of(type);
     return withAdded(one, loads, type === "Ev" ? verticalPart : 1, plane, posts);
   });
   const fresh = gathered

@@ -51,7 +51,18 @@ const strengthRows = ({ strengthSnow: [lead, companion, shaken], strengthNames: 
   { clause: names[4], all: [term(0.9, "D"), term(1, "W")] },
   { clause: names[5], all: [term(1.2, "D"), term(1, "E")], with: [term(1, "Ev")], any: [[term(1, "L")], [term(shaken, "S")]] },
   { clause: names[6], all: [term(0.9, "D"), term(1, "E")], with: [term(-1, "Ev")] },
+  { clause: names[7], all: [term(1.2, "D"), term(1, "N")], any: [[term(1, "L")], [term(shaken, "S")]] },
+  { clause: names[7], all: [term(0.9, "D"), term(1, "N")] },
 ];
+
+/** Combinations of the least sideways force at allowable-stress level, which soil takes beside the alternative ones as well. */
+const leastRows = (clause: string, snow: number): readonly CombinationRow[] => [
+  { clause, all: [term(1, "D"), term(0.7, "N")] },
+  { clause, all: [term(1, "D"), term(0.525, "N")], any: [[term(0.75, "L")], [term(0.75, "Lr"), term(snow, "S"), term(0.75, "R")]], some: true },
+  { clause, all: [term(0.6, "D"), term(0.7, "N")] },
+];
+
+const leastClause = (standard: Edition): string => `${standard} 1.4.1${fromMemory}`;
 
 /** 0.45 is 0.75 of 0.6 W, 0.525 is 0.75 of 0.7 E. */
 const allowableRows = ({ allowableSnow: [lead, companion, shaken], allowableNames: names }: Wording): readonly CombinationRow[] => [
@@ -65,6 +76,7 @@ const allowableRows = ({ allowableSnow: [lead, companion, shaken], allowableName
   { clause: names[7], all: [term(1, "D"), term(0.7, "E")], with: [term(0.7, "Ev")] },
   { clause: names[8], all: [term(1, "D"), term(0.525, "E")], with: [term(0.525, "Ev")], any: [[term(0.75, "L")], [term(shaken, "S")]], some: true },
   { clause: names[9], all: [term(0.6, "D"), term(0.7, "E")], with: [term(-0.7, "Ev")] },
+  ...leastRows(names[10], companion),
 ];
 
 const wordings: readonly Wording[] = [
@@ -72,22 +84,22 @@ const wordings: readonly Wording[] = [
     standard: "ASCE 7-10",
     strengthSnow: [1.6, 0.5, 0.2],
     allowableSnow: [1, 0.75, 0.75],
-    strengthNames: named("ASCE 7-10 2.3.2", ["1", "2", "3", "4", "6", "5", "7"], fromMemory),
-    allowableNames: named("ASCE 7-10 2.4.1", ["1", "2", "3", "4", "5", "6a", "7", "5", "6b", "8"]),
+    strengthNames: [...named("ASCE 7-10 2.3.2", ["1", "2", "3", "4", "6", "5", "7"], fromMemory), leastClause("ASCE 7-10")],
+    allowableNames: [...named("ASCE 7-10 2.4.1", ["1", "2", "3", "4", "5", "6a", "7", "5", "6b", "8"]), leastClause("ASCE 7-10")],
   },
   {
     standard: "ASCE 7-16",
     strengthSnow: [1.6, 0.5, 0.2],
     allowableSnow: [1, 0.75, 0.75],
-    strengthNames: [...named("ASCE 7-16 2.3.1", ["1", "2", "3", "4", "5"], fromMemory), ...named("ASCE 7-16 2.3.6", ["6", "7"], fromMemory)],
-    allowableNames: [...named("ASCE 7-16 2.4.1", ["1", "2", "3", "4", "5", "6", "7"]), ...named("ASCE 7-16 2.4.5", ["8", "9", "10"], fromMemory)],
+    strengthNames: [...named("ASCE 7-16 2.3.1", ["1", "2", "3", "4", "5"], fromMemory), ...named("ASCE 7-16 2.3.6", ["6", "7"], fromMemory), leastClause("ASCE 7-16")],
+    allowableNames: [...named("ASCE 7-16 2.4.1", ["1", "2", "3", "4", "5", "6", "7"]), ...named("ASCE 7-16 2.4.5", ["8", "9", "10"], fromMemory), leastClause("ASCE 7-16")],
   },
   {
     standard: "ASCE 7-22",
     strengthSnow: [1, 0.3, 0.15],
     allowableSnow: [0.7, 0.525, 0.1],
-    strengthNames: [...named("ASCE 7-22 2.3.1", ["1a", "2a", "3a", "4a", "5a"]), ...named("ASCE 7-22 2.3.6", ["6", "7"], fromMemory)],
-    allowableNames: [...named("ASCE 7-22 2.4.1", ["1a", "2a", "3a", "4a", "5a", "6a", "7a"]), ...named("ASCE 7-22 2.4.5", ["8", "9", "10"], fromMemory)],
+    strengthNames: [...named("ASCE 7-22 2.3.1", ["1a", "2a", "3a", "4a", "5a"]), ...named("ASCE 7-22 2.3.6", ["6", "7"], fromMemory), leastClause("ASCE 7-22")],
+    allowableNames: [...named("ASCE 7-22 2.4.1", ["1a", "2a", "3a", "4a", "5a", "6a", "7a"]), ...named("ASCE 7-22 2.4.5", ["8", "9", "10"], fromMemory), leastClause("ASCE 7-22")],
   },
 ];
 
@@ -113,9 +125,9 @@ const alternativeRows = (snow: number, halfSnow: number): readonly CombinationRo
 };
 
 const alternative: Readonly<Record<Edition, readonly CombinationRow[]>> = {
-  "ASCE 7-10": alternativeRows(1, 0.5),
-  "ASCE 7-16": alternativeRows(1, 0.5),
-  "ASCE 7-22": alternativeRows(0.7, 0.35),
+  "ASCE 7-10": [...alternativeRows(1, 0.5), ...leastRows(leastClause("ASCE 7-10"), 0.75)],
+  "ASCE 7-16": [...alternativeRows(1, 0.5), ...leastRows(leastClause("ASCE 7-16"), 0.75)],
+  "ASCE 7-22": [...alternativeRows(0.7, 0.35), ...leastRows(leastClause("ASCE 7-22"), 0.525)],
 };
 
 /** The combinations of a level; `useAlternative` takes the alternative basic ones where loads are at allowable-stress level. */

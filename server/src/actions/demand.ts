@@ -12,8 +12,11 @@ export type Level = "strength" | "allowable" | "service";
 /** The edge of the roof the wind comes from. */
 export type Edge = "north" | "east" | "south" | "west";
 
-/** `E` is the sideways part of the earthquake, `Ev` its vertical part where that is a case of its own. */
-export type LoadType = "D" | "L" | "Lr" | "S" | "R" | "W" | "E" | "Ev";
+/**
+ * `E` is the sideways part of the earthquake, `Ev` its vertical part where that is a case of its own. `N` is the least sideways force, where no
+ * earthquake is asked for.
+ */
+export type LoadType = "D" | "L" | "Lr" | "S" | "R" | "W" | "E" | "Ev" | "N";
 
 /** One load on the structure, before any factor. */
 export interface LoadCase {

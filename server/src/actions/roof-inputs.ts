@@ -12,7 +12,7 @@ import { closedEdges, readBlocked, troughWithWalls } from "./blocked-inputs.js";
 import type { RoofPlane, RoofShape } from "./roof-plane.js";
 import { readWater, type HeldWater } from "./gravity/rain.js";
 import type { SeismicInputs } from "./seismic/cases.js";
-import { readSeismic, seismicConflict } from "./seismic/inputs.js";
+import { readSeismic, seismicConflict, takesLeastSideways } from "./seismic/inputs.js";
 import type { SnowInputs } from "./snow/cases.js";
 import { readSnow } from "./snow/inputs.js";
 import type { ServiceWind } from "./service.js";
@@ -63,6 +63,8 @@ export interface RoofInputs {
   readonly snow?: SnowInputs;
   readonly water?: HeldWater;
   readonly seismic?: SeismicInputs;
+  /** The least sideways force, where no earthquake is asked for. */
+  readonly leastSideways: boolean;
   readonly added: readonly AddedLoad[];
   /** The alternative basic combinations at allowable-stress level. */
   readonly alternative: boolean;
@@ -153,6 +155,7 @@ export function roofInputs(structure: LoadedStructure, roof: Roof): RoofInputs |
     live: wanted.need(roof.live, "the roof live load"),
     water: readWater(roof, wind.standard, wanted),
     seismic: readSeismic(site, roof, wind.standard, wanted),
+    leastSideways: takesLeastSideways(site),
     snow: readSnow(site, roof, plane, wind.standard, wanted),
     site: wind,
     posts,

@@ -12,6 +12,7 @@ import { pageOf, type LoadPage } from "./load-page.js";
 import type { RoofCase } from "./roof-case.js";
 import type { RoofInputs } from "./roof-inputs.js";
 import { seismicCases, verticalPartOf } from "./seismic/cases.js";
+import { leastSidewaysCases } from "./seismic/least.js";
 import { edges, middleOf } from "./roof-plane.js";
 import { columnActions, envelope, sharedCase } from "./roof-columns.js";
 import { deriveSecondOrder, secondOrderSource } from "./second-order.js";
@@ -49,7 +50,7 @@ interface Cases {
 function roofCases(inputs: RoofInputs, sharing: Sharing | NoActions): Cases {
   const { plane, dead, posts } = inputs;
   const { cases: wind, outside } = windRoofCases(inputs);
-  const cases = [...deadCases(plane, dead, posts), ...gravityCases(inputs, sharing), ...(inputs.seismic ? seismicCases(inputs, inputs.seismic) : []), ...wind];
+  const cases = [...deadCases(plane, dead, posts), ...gravityCases(inputs, sharing), ...(inputs.seismic ? seismicCases(inputs, inputs.seismic) : []), ...(inputs.leastSideways ? leastSidewaysCases(inputs) : []), ...wind];
   return { cases: casesWithAdded(cases, inputs.added, plane, posts, verticalPartOf(inputs.seismic)), outside };
 }
 

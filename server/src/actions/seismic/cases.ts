@@ -103,11 +103,18 @@ const withAdded = formula({
   symbols: { W_c: { kind: "force", meaning: "weight with this load" }, W_0: { kind: "force", meaning: "weight before", range: [0, 1e5] }, F_v: { kind: "force", meaning: "dead load as added, down" } },
 });
 
-/** Weight that shakes, N. */
-export function seismicWeight({ plane, dead, posts, snow, added }: RoofInputs, site: SeismicSite, calc: Calc): number {
+/** Weight of the columns and of dead loads added to the roof's, N. */
+export function weightBeside({ plane, posts, added }: Pick<RoofInputs, "plane" | "posts" | "added">, calc: Calc): number {
   let W_c = 0;
   for (const { section, height } of posts) W_c = calc(columnsTogether, { W_0: W_c, g: section.weight, H: height });
   for (const F_v of addedDead(added, plane, calc)) W_c = calc(withAdded, { W_0: W_c, F_v });
+  return W_c;
+}
+
+/** Weight that shakes, N. */
+export function seismicWeight(inputs: RoofInputs, site: SeismicSite, calc: Calc): number {
+  const { plane, dead, snow } = inputs;
+  const W_c = weightBeside(inputs, calc);
   const D = deadOnPlan(dead, plane.slope, "heavy", calc);
   const p_f = snow ? flatSnow(snow.site, calc) : 0;
   const { part, above } = snowThatShakes[site.standard];
@@ -139,7 +146,7 @@ function pushes(category: SeismicInputs["category"]): readonly Push[] {
 }
 
 /** Unit vector toward an edge. */
-const outward = (edge: Edge) => inward[oppositeEdge[edge]];
+export const outward = (edge: Edge) => inward[oppositeEdge[edge]];
 
 function pushLoad(plane: RoofPlane, { toward, across }: Push, E_h: number, calc: Calc): RoofLoad {
   const way = outward(toward);

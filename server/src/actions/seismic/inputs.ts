@@ -12,6 +12,9 @@ const isStrong = (category: SeismicCategory): boolean => category === "D" || cat
 /** Whether an earthquake stays without numbers where the code would still ask for one: category B with no accelerations stated. */
 export const isLeftOut = (site: Site): boolean => site["seismic design category"]?.value === "B" && site["short-period acceleration"] === undefined;
 
+/** Whether the least sideways force takes the place of an earthquake. */
+export const takesLeastSideways = (site: Site): boolean => site["seismic design category"]?.value === "A";
+
 /** The earthquake, with what it lacks noted; nothing in category A, and in B where no acceleration is stated. */
 export function readSeismic(site: Site, roof: Roof, standard: Edition, wanted: Wanted): SeismicInputs | undefined {
   const category = wanted.need(site["seismic design category"], "the seismic design category of the site");

@@ -2,7 +2,7 @@
 import { carriesRoof, isOnRock, linesOf, mayShake } from "./line.js";
 
 /** Parts of the load calculation, as lines name them in place of a check. */
-export const loadsDone = ["loads.wind", "loads.dead", "loads.combinations", "loads.rigid-roof", "loads.tributary", "loads.frame", "loads.second-order", "loads.roof-live", "loads.snow", "loads.rain", "loads.seismic", "loads.added"] as const;
+export const loadsDone = ["loads.wind", "loads.dead", "loads.combinations", "loads.rigid-roof", "loads.tributary", "loads.frame", "loads.second-order", "loads.roof-live", "loads.snow", "loads.rain", "loads.seismic", "loads.least-sideways", "loads.added"] as const;
 
 export const loadLines = linesOf("loads", carriesRoof, [
   {
@@ -41,7 +41,7 @@ export const loadLines = linesOf("loads", carriesRoof, [
     left: "Earthquakes where no accelerations are stated in category B, detailing that R asks for, the limit on the axial force of cantilevered columns, and periods beyond the long-period transition.",
     applies: (support) => carriesRoof(support) && mayShake(support),
   },
-  { id: "loads.least-sideways", line: "The least sideways force in seismic design category A, 1 % of the weight.", by: [], applies: (support) => carriesRoof(support) && !mayShake(support) },
+  { id: "loads.least-sideways", line: "The least sideways force in seismic design category A, 1 % of the weight.", by: ["loads.least-sideways"], applies: (support) => carriesRoof(support) && !mayShake(support) },
   {
     id: "loads.combinations",
     line: "Combinations of ASCE 7-10, 7-16 and 7-22 for strength and for allowable stress, the alternative basic ones where asked for, the governing one named by its terms.",
