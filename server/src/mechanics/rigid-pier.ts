@@ -14,6 +14,10 @@ export interface RigidArgs {
   /** Push at grade, N, and moment at grade that turns the same way, N·m. */
   readonly H: number;
   readonly M: number;
+  /** The head cannot move sideways: a slab holds it, and the pier turns about it. */
+  readonly held?: boolean;
+  /** Depth of its top below grade, m, from which the depths of the diagrams are counted on. */
+  readonly from?: number;
 }
 
 export interface RigidDiagrams {
@@ -21,7 +25,7 @@ export interface RigidDiagrams {
   readonly depth: readonly number[];
   /** N·m; positive where the moment at grade is. */
   readonly moment: readonly number[];
-  /** N; at grade the push. */
+  /** N; at grade the push, or below a slab what is left of it. */
   readonly shear: readonly number[];
   /** What the soil pushes back per length, N/m. */
   readonly reaction: readonly number[];
@@ -41,8 +45,13 @@ export interface RigidMovement {
 
 const stretches = 24;
 
+/** The lean times the stiffness of a head that is held, by moments about it. */
+const heldLean = ({ spread, length: L, M }: RigidArgs): number => (spread === "even" ? (3 * M) / L ** 3 : (4 * M) / L ** 4);
+
 /** y0·k (even, N/m) or y0·nh (growing, N/m²) and the lean times the same: what equilibrium of shear and moment gives. */
-const unitMovement = ({ spread, length: L, H, M }: RigidArgs): readonly [number, number] =>
+const unitMovement = (args: RigidArgs): readonly [number, number] => (args.held ? [0, heldLean(args)] : freeMovement(args));
+
+const freeMovement = ({ spread, length: L, H, M }: RigidArgs): readonly [number, number] =>
   spread === "even" ? [(4 * H * L + 6 * M) / L ** 2, (6 * (H * L + 2 * M)) / L ** 3] : [(18 * H + (24 * M) / L) / L ** 2, (24 * H + (36 * M) / L) / L ** 3];
 
 /** Movement at grade and lean; `stiffness` is k, N/m², of even springs, or nh, N/m³, of growing ones. */
@@ -53,28 +62,30 @@ export function rigidMovement(args: RigidArgs, stiffness: number): RigidMovement
 
 /** Shear and moment along a rigid pier. */
 export function solveRigidPier(args: RigidArgs): RigidDiagrams {
-  const { spread, length: L, H, M } = args;
+  const { spread, length: L, M, from = 0 } = args;
   const [A, B] = unitMovement(args);
   const isEven = spread === "even";
+  // Under a slab the soil alone makes the shear.
+  const H = args.held ? -B * (isEven ? L ** 2 / 2 : L ** 3 / 3) : args.H;
   const pushAt = (z: number): number => (isEven ? A - B * z : z * (A - B * z));
   const shearAt = (z: number): number => (isEven ? H - A * z + (B * z ** 2) / 2 : H - (A * z ** 2) / 2 + (B * z ** 3) / 3);
   const momentAt = (z: number): number => (isEven ? M + H * z - (A * z ** 2) / 2 + (B * z ** 3) / 6 : M + H * z - (A * z ** 3) / 6 + (B * z ** 4) / 12);
   const pivot = B === 0 ? 0 : A / B;
   // The shear is nothing at the toe; the other place divides that root out.
   const c = (B * L) / 3 - A / 2;
-  const crossing = B === 0 ? 0 : isEven ? (2 * H) / (B * L) : (-c + Math.sign(B) * Math.sqrt(Math.max(0, c ** 2 - (4 * B * c * L) / 3))) / ((2 * B) / 3);
+  const crossing = B === 0 || args.held ? 0 : isEven ? (2 * H) / (B * L) : (-c + Math.sign(B) * Math.sqrt(Math.max(0, c ** 2 - (4 * B * c * L) / 3))) / ((2 * B) / 3);
   const within = [0, crossing].filter((z) => z >= 0 && z <= L);
   const maxMomentAt = within.reduce((best, z) => (Math.abs(momentAt(z)) > Math.abs(momentAt(best)) ? z : best), 0);
   const depth = Array.from({ length: stretches + 1 }, (_, i) => (L * i) / stretches);
   return {
-    depth,
+    depth: depth.map((z) => from + z),
     moment: depth.map(momentAt),
     shear: depth.map(shearAt),
     reaction: depth.map(pushAt),
     maxMoment: Math.abs(momentAt(maxMomentAt)),
-    maxMomentAt,
+    maxMomentAt: from + maxMomentAt,
     maxShear: Math.max(Math.abs(H), pivot > 0 && pivot < L ? Math.abs(shearAt(pivot)) : 0),
-    pivot,
+    pivot: from + pivot,
   };
 }
 
@@ -85,7 +96,7 @@ export const rigidPier = routine<RigidArgs, RigidDiagrams>({
   method: "a rigid body on springs along its side that are the same at every depth, or grow from nothing at the surface; closed form by equilibrium of forces and moments",
   source: "statics of a rigid pile on Winkler springs (textbook form from memory)",
   run: solveRigidPier,
-  show: ({ length, H, M }, found) => ({
+  show: ({ length, H, M }: RigidArgs, found) => ({
     given: [
       { symbol: "L", meaning: "length in the ground that counts", kind: "distance", value: length },
       { symbol: "H", meaning: "push at its top", kind: "force", value: H },

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { pierBroms } from "../../../server/src/checks/pier/broms.js";
-import { foot, inch, kip, kipFoot, say } from "../given.js";
+import { foot, kip, kipFoot, say } from "../given.js";
 import { allowable, degree, pcf, psf, read, standing, stepsFor, weigh } from "../ground.js";
 
 const ksf = 1000 * psf;

@@ -41,6 +41,17 @@ export const crackedModulus = formula({
   },
 });
 
+export const countedLength = formula({
+  id: "pier.counted-length",
+  text: "L_c = d - z_i",
+  source: "statics: the ground counted begins below the ignored depth",
+  symbols: {
+    L_c: { kind: "distance", meaning: "length of the pier in the ground that is counted" },
+    d: { kind: "distance", meaning: "depth of the pier", field: "foundations.*.depth", range: [2, 10] },
+    z_i: { kind: "distance", meaning: "ignored depth", field: "foundations.*.ignored depth", range: [0, 1.5] },
+  },
+});
+
 /** Everything the answer of a pier depends on besides the load; plain data. */
 export interface PierInGround extends PierBody {
   readonly soil: PierSoil;
