@@ -67,6 +67,42 @@ describe("sway at the column top", () => {
   });
 });
 
+describe("sway of a column on a pier", () => {
+  const pci = kip / 1000 / inch ** 3;
+  // A rigid pier's closed form with bending: 1,200 lb and 12 kip-ft at grade, 24 in, 84 in long, 100 pci, EI 5.863e10 lb·in²: 0.0758501 in, 0.00172396 rad.
+  const foundation = { kind: "pier", width: 24 * inch, depth: 7 * foot, concrete: 11300 * (kip / 1000 / inch ** 2) };
+  const on = (ground: Record<string, unknown>, column: Record<string, unknown> = {}): Support => ({
+    ...roofed({ height: 10 * foot, ...column }, { finish: "bare" }),
+    foundation: supportOf({ foundation }).foundation,
+    ground: supportOf({ foundation: { kind: "soil", ...ground } }).foundation,
+  }) as unknown as Support;
+  const demand = { ...swayed(0.1 * inch, 0), base: { P: 0, Vx: 1.2 * kip, Vy: 0, Mx: 0, My: 12 * kipFoot } };
+  const sway = (support: Support) => weighed(columnDrift.evaluate(columnDrift.inputs(support, gatherer(), 0), demand as never, plainCalc)).demand / inch;
+
+  it("is its own, the movement of the pier and the lean times its height: 0.1 + 0.0759 + 0.00172396 x 120 in", () => {
+    expect(sway(on({ "subgrade modulus": 100 * pci }))).toBeCloseTo(0.1 + 0.07585 + 0.00172396 * 120, 3);
+  });
+
+  it("takes no lean along where the column turns on its base, and nothing where the soil is not told", () => {
+    const pinned = { "sway along x": "pinned base", "sway along y": "braced bay" };
+    expect(sway(on({ "subgrade modulus": 100 * pci }, pinned))).toBeCloseTo(0.1 + 0.07585, 3);
+    expect(sway(on({}))).toBeCloseTo(0.1, 9);
+    // A curve that lacks a value is left out, and the sway itself does not wait for it.
+    expect(sway(on({ "friction angle": 0.5, "modulus growth": 1e7 }))).toBeCloseTo(0.1, 9);
+  });
+
+  it("has no end where the soil gives way", () => {
+    const inputs = columnDrift.inputs(on({ cohesion: 2e3, "strain at half strength": 0.02, "unit weight": 17e3 }), gatherer(), 0);
+    expect(columnDrift.evaluate(inputs, { ...demand, base: { ...demand.base, Vx: 100 * kip } } as never, plainCalc)).toMatchObject({ type: "unchecked" });
+  });
+
+  it("names what grows it", () => {
+    const measured = (support: Support) => columnDrift.measures!(columnDrift.inputs(support, gatherer(), 0), demand as never, plainCalc);
+    expect(measured(on({}))).toHaveLength(1);
+    expect(measured(on({ "subgrade modulus": 100 * pci }))).toHaveLength(4);
+  });
+});
+
 describe("effective length by what holds the column", () => {
   // AISC 360-22 Commentary Table C-A-7.1, recommended design values.
   it.each([
