@@ -19,6 +19,9 @@ export const shortRafters = 20 * foot;
 /** Slopes between which unbalanced snow is asked for: 1/2 in 12 and 7 in 12, ASCE 7 7.6.1 (from memory). */
 export const unbalancedSlopes = { least: 0.5 / 12, most: 7 / 12 } as const;
 
+/** Slope from which snow gathers in the valleys of folded plates: 3/8 in to the foot, ASCE 7 7.6.3 (from memory). */
+export const leastTroughSlope = 0.375 / 12;
+
 /** Part of the flat snow that counts in the seismic weight, and the flat snow above which it does, Pa: ASCE 7 12.7.2. */
 export const snowThatShakes = {
   "ASCE 7-10": { part: 0.2, above: 30 * psf },

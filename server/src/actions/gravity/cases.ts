@@ -8,7 +8,8 @@ import type { RoofPlane } from "../roof-plane.js";
 import type { Sharing } from "../sharing.js";
 import { snowCases } from "../snow/cases.js";
 import { rainCase } from "./rain.js";
-import { roofLiveCase } from "./roof-live.js";
+import { sidesOfLine } from "./one-side.js";
+import { roofLiveCase, roofLiveOnOneSide } from "./roof-live.js";
 import { uniformLoad } from "./vertical.js";
 
 const shareOfColumn = formula({
@@ -34,6 +35,13 @@ function smallestShare(plane: RoofPlane, sharing: Sharing | NoActions, calc: Cal
   return calc(shareOfColumn, { P_i: least, W_u: -load.Fz });
 }
 
-export function gravityCases({ plane, live, snow, water, site }: RoofInputs, sharing: Sharing | NoActions): readonly RoofCase[] {
-  return [roofLiveCase(site.standard, plane, live, (calc) => smallestShare(plane, sharing, calc)), ...(snow ? snowCases(plane, snow) : []), ...(water ? [rainCase(site.standard, plane, water)] : [])];
+export function gravityCases({ plane, live, snow, water, site, posts }: RoofInputs, sharing: Sharing | NoActions): readonly RoofCase[] {
+  const sides = sidesOfLine(plane, posts);
+  const share = (calc: Calc): number => smallestShare(plane, sharing, calc);
+  return [
+    roofLiveCase(site.standard, plane, live, share),
+    ...roofLiveOnOneSide(site.standard, plane, live, sides, share),
+    ...(snow ? snowCases(plane, snow, sides) : []),
+    ...(water ? [rainCase(site.standard, plane, water)] : []),
+  ];
 }

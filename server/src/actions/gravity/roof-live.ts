@@ -8,7 +8,8 @@ import type { Calc } from "../../formula/types.js";
 import type { Edition } from "../edition.js";
 import type { RoofCase } from "../roof-case.js";
 import type { RoofPlane } from "../roof-plane.js";
-import { uniformCase } from "./vertical.js";
+import type { OneSide } from "./one-side.js";
+import { rectangleLoad, uniformCase } from "./vertical.js";
 
 const clause = (standard: Edition): string => (standard === "ASCE 7-10" ? "ASCE 7-10 4.8.1" : `${standard} 4.8.2`);
 
@@ -65,6 +66,14 @@ export function roofLiveLoad(plane: RoofPlane, live: number, share: number, calc
   const R_2 = calc(slopeReduction, { s: plane.slope });
   return calc(roofLive, { L_o: live, R_1, R_2 });
 }
+
+/** Roof live load on one side of a single line of columns, none on the other. */
+export const roofLiveOnOneSide = (standard: Edition, plane: RoofPlane, live: number, sides: readonly OneSide[], share: (calc: Calc) => number): readonly RoofCase[] =>
+  sides.map(({ toward, there }) => ({
+    loadCase: { id: `roof-live/one-side/${toward}`, type: "Lr", title: `roof live load ${toward} of the columns alone` },
+    source: `${clause(standard)}; IBC 2021 1607.14.1 (from memory) asks for alternate spans where the load is reduced below 20 psf, common practice otherwise`,
+    loads: (calc) => [rectangleLoad(plane, there, roofLiveLoad(plane, live, share(calc), calc), calc)],
+  }));
 
 export const roofLiveCase = (standard: Edition, plane: RoofPlane, live: number, share: (calc: Calc) => number): RoofCase =>
   uniformCase(plane, { id: "roof-live", type: "Lr", title: "roof live load" }, clause(standard), (calc) => roofLiveLoad(plane, live, share(calc), calc));
