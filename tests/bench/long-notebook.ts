@@ -7,7 +7,7 @@ project:
   name: Long pier row
 
 codes:
-  building: IBC 2021
+  building: IBC 2024
 
 site:
   frost depth: 36 in

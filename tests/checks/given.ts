@@ -89,7 +89,7 @@ export function supportOf(parts: {
     column: named("column", parts.column),
     base: named("base", parts.base),
     foundation: named("foundation", parts.foundation),
-    codes: fieldsOf({ building: "IBC 2021", loads: "ASCE 7-22", concrete: "ACI 318-19", steel: "AISC 360-22" }),
+    codes: fieldsOf({ building: "IBC 2024", loads: "ASCE 7-22", concrete: "ACI 318-19", steel: "AISC 360-22" }),
     site: fieldsOf(parts.site ?? {}),
   } as unknown as Support;
 }

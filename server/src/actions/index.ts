@@ -3,27 +3,17 @@
  * depends on bases, foundations or ground, but for reactions stated at a foundation that stands alone.
  */
 import { plainCalc } from "../formula/calc.js";
-import type { Named, Sourced } from "../project/model.js";
-import type { KindName } from "../units/kinds.js";
 import { blockedRemarks, wallsRemark } from "./blocked-inputs.js";
 import { actionsByHand, isByHand } from "./by-hand.js";
 import type { ColumnActions, LoadDerivation, NoActions } from "./demand.js";
 import { roofInputs, roofSupports, type LoadedStructure, type RoofInputs } from "./roof-inputs.js";
 import { isLeftOut, seismicRemarks } from "./seismic/inputs.js";
 import type { LoadPage } from "./load-page.js";
+import { generalRemarks, type LoadInformation, type Show } from "./remarks.js";
 import { methodOf } from "./steel-method.js";
 import { roofSystem, type CaseResultant, type OutsideRange, type RoofSystem } from "./roof-system.js";
 
-export type { CaseResultant, LoadedStructure };
-
-/** Shows a quantity in the notebook's units. */
-export type Show = (value: number, kind: KindName) => string;
-
-/** Something worth knowing about the loads that is no finding. */
-export interface LoadInformation {
-  readonly message: (show: Show) => string;
-  readonly at: Sourced<unknown> | Named<unknown>;
-}
+export type { CaseResultant, LoadedStructure, LoadInformation, Show };
 
 export interface StructureActions {
   /** What reaches each column of a support, in the order of its places; or why nothing is known. */
@@ -92,7 +82,7 @@ export function actionsOf(structure: LoadedStructure, earlier?: StructureActions
     of: ({ path }) => known.get(path) ?? noSupport,
     derivations: () => system?.derivations() ?? [],
     loadPage: () => system?.loadPage(),
-    information: structure.roof && system && under.inputs ? informationOn(structure, under.inputs, system) : [],
+    information: [...generalRemarks(structure), ...(structure.roof && system && under.inputs ? informationOn(structure, under.inputs, system) : [])],
     resultants: system?.resultants ?? [],
     kept: { roof: under.key !== undefined && system ? { key: under.key, system } : undefined, byHand, bySupport },
   };

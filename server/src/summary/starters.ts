@@ -21,7 +21,7 @@ project:
   units: US                        # how results are shown
 
 codes:
-  building: IBC 2021
+  building: IBC 2024
   loads: ASCE 7-22
   concrete: ACI 318-19
   steel: AISC 360-22

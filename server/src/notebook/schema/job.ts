@@ -17,8 +17,12 @@ export const project = record("What the job is called and how its results are sh
 });
 
 export const codes = record("The editions the job is checked by.", {
-  building: choice(["IBC 2021"], "Building code.", { assumed: { text: "IBC 2021", source: "the edition covered" } }),
-  loads: choice(["ASCE 7-10", "ASCE 7-16", "ASCE 7-22"], "Load standard; the wind speed and the snow load are those of its own maps.", { assumed: { text: "ASCE 7-22", source: "the newest edition covered" } }),
+  building: choice(
+    ["IBC 2018", "IBC 2021", "IBC 2024"],
+    "Building code. Clauses are named by their numbers in IBC 2021; the presumptive soil values, pole equations and alternative combinations taken from it are the same in 2018 and 2024 (from memory).",
+    { assumed: { text: "IBC 2024", source: "the edition that adopts ASCE 7-22, ACI 318-19 and AISC 360-22 (from memory)" } },
+  ),
+  loads: choice(["ASCE 7-10", "ASCE 7-16", "ASCE 7-22"], "Load standard; the wind speed and the snow load are those of its own maps.", { assumed: { text: "ASCE 7-22", source: "the newest edition covered; IBC 2024 adopts it, IBC 2018 and IBC 2021 adopt ASCE 7-16 (from memory)" } }),
   method: choice(
     ["LRFD", "ASD", "both"],
     "Method the steel of columns and base plates is designed by (AISC 360): LRFD holds strength combinations against phi Rn, ASD holds the allowable-stress combinations of ASCE 7 2.4 against Rn/Omega, both does each and the worse counts. Welds and bolts go by LRFD in either case; concrete, bearing on it and anchor rods have strength design only (ACI 318-19 gives no allowable stresses), and soil always takes allowable-stress combinations.",
@@ -34,9 +38,9 @@ export const codes = record("The editions the job is checked by.", {
     { assumed: { text: "factored dead load", source: "ASCE 7-22 2.4.1, combination 7: 0.6D + 0.6W" } },
   ),
   concrete: choice(["ACI 318-14", "ACI 318-19", "ACI 318-25"], "Concrete and anchor standard. By ACI 318-14 the cast-in anchors, bearing and dowel steel are checked, by ACI 318-25 nothing is: its rules are not covered.", {
-    assumed: { text: "ACI 318-19", source: "the edition IBC 2021 refers to, and the one covered" },
+    assumed: { text: "ACI 318-19", source: "the edition IBC 2021 and IBC 2024 refer to" },
   }),
-  steel: choice(["AISC 360-22"], "Steel standard.", { assumed: { text: "AISC 360-22", source: "the edition covered" } }),
+  steel: choice(["AISC 360-22"], "Steel standard. IBC 2018 and IBC 2021 adopt AISC 360-16, which is not covered.", { assumed: { text: "AISC 360-22", source: "the edition covered" } }),
 });
 
 export const given = named("Values named once and used in any field as `= clear height + 6 in`.", record("A named value.", {}));

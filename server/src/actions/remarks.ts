@@ -1,0 +1,44 @@
+/** What is worth knowing about the loads and is no finding: of the editions named, and of columns that state their own reactions. */
+import { adoptedStandards } from "../catalog/adopted-standards.js";
+import type { Codes, Named, Sourced } from "../project/model.js";
+import type { KindName } from "../units/kinds.js";
+import { isByHand } from "./by-hand.js";
+import { roofSupports, type LoadedStructure } from "./roof-inputs.js";
+import { listed } from "./wanted.js";
+
+/** Shows a quantity in the notebook's units. */
+export type Show = (value: number, kind: KindName) => string;
+
+/** Something worth knowing about the loads that is no finding. */
+export interface LoadInformation {
+  readonly message: (show: Show) => string;
+  readonly at: Sourced<unknown> | Named<unknown>;
+}
+
+/** Said where the code named refers to another edition of the loads or of concrete than the notebook; the steel goes along. */
+function editionRemark({ building, loads, concrete, steel }: Codes): LoadInformation | undefined {
+  const adopted = building && adoptedStandards[building.value];
+  if (!adopted || !loads || (loads.value === adopted.loads && (!concrete || concrete.value === adopted.concrete))) return undefined;
+  const pairs = ([[loads, adopted.loads], [concrete, adopted.concrete], [steel, adopted.steel]] as const).filter(([named, own]) => named && named.value !== own);
+  const named = listed(pairs.flatMap(([one]) => (one ? [one.value] : [])));
+  const text = `${building.value} adopts ${listed(pairs.map(([, own]) => own))}, and this notebook goes by ${named}. The building official decides whether it may: ask before the drawings are made, or name the editions the code adopts.`;
+  return { at: building.assumed && !loads.assumed ? loads : building, message: () => text };
+}
+
+/** Said of each line of columns under a roof whose own reactions stand in place of the roof's loads. */
+function byHandRemarks(structure: LoadedStructure): readonly LoadInformation[] {
+  if (!structure.roof) return [];
+  const stated = structure.supports.filter(({ column }) => column !== undefined && isByHand(column.fields));
+  if (stated.length === 0) return [];
+  const others = roofSupports(structure).length > 0;
+  return stated.flatMap(({ name, column }): readonly LoadInformation[] => {
+    const at = column?.fields.reactions ?? column?.fields.combined;
+    const rest = others ? "The roof is carried by the other columns alone, as if these were not there" : "No column is left to carry the roof's loads, which reach no foundation here";
+    return at ? [{ at, message: () => `The reactions stated for ${name} stand in place of the roof's loads. ${rest}. Take them out to have the roof's loads followed down to ${name}.` }] : [];
+  });
+}
+
+export function generalRemarks(structure: LoadedStructure): readonly LoadInformation[] {
+  const edition = editionRemark(structure.codes);
+  return [...(edition ? [edition] : []), ...byHandRemarks(structure)];
+}

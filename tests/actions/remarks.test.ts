@@ -1,0 +1,67 @@
+/** What is said about the loads without being a finding: editions that do not go together, and reactions that stand in place of the roof. */
+import { describe, expect, it } from "vitest";
+import { actionsOf } from "../../server/src/actions/index.js";
+import { checkText } from "../../server/src/engine/check-text.js";
+import { buildReport } from "../../server/src/engine/report.js";
+import { assumed, entries, fourColumns, kip, structureOf, type Given } from "./given.js";
+
+const said = (of: Given): readonly string[] => actionsOf(structureOf(of)).information.map(({ message }) => message(() => ""));
+const codes = (building: string, loads: string, concrete = "ACI 318-19") => ({ building, loads, concrete, steel: "AISC 360-22" });
+
+describe("editions", () => {
+  // IBC chapter 35, from memory.
+  it.each([
+    ["IBC 2024", "ASCE 7-22", "ACI 318-19"],
+    ["IBC 2021", "ASCE 7-16", "ACI 318-19"],
+    ["IBC 2018", "ASCE 7-16", "ACI 318-14"],
+  ])("that %s adopts are not spoken of: %s, %s", (building, loads, concrete) => {
+    expect(said({ codes: codes(building, loads, concrete) })).toEqual([]);
+  });
+
+  it.each([
+    ["IBC 2021", "ASCE 7-22", "ACI 318-19", /^IBC 2021 adopts ASCE 7-16 and AISC 360-16, and this notebook goes by ASCE 7-22 and AISC 360-22\. The building official decides/u],
+    ["IBC 2021", "ASCE 7-10", "ACI 318-19", /^IBC 2021 adopts ASCE 7-16 and AISC 360-16, and this notebook goes by ASCE 7-10/u],
+    ["IBC 2024", "ASCE 7-16", "ACI 318-19", /^IBC 2024 adopts ASCE 7-22, and this notebook goes by ASCE 7-16\. /u],
+    ["IBC 2018", "ASCE 7-16", "ACI 318-19", /^IBC 2018 adopts ACI 318-14 and AISC 360-16, and this notebook goes by ACI 318-19 and AISC 360-22\. /u],
+  ])("%s with %s and %s: the official decides", (building, loads, concrete, words) => {
+    const [remark, ...others] = said({ codes: codes(building, loads, concrete) });
+    expect(remark).toMatch(words);
+    expect(others).toEqual([]);
+  });
+
+  it("are spoken of at the one that is stated", () => {
+    const at = (of: Record<string, unknown>) => actionsOf(structureOf({ codes: of })).information.map((one) => ("path" in one.at ? one.at.path : ""));
+    expect(at({ ...codes("IBC 2021", "ASCE 7-22"), loads: assumed("ASCE 7-22") })).toEqual(["building"]);
+    expect(at({ ...codes("IBC 2024", "ASCE 7-10"), building: assumed("IBC 2024") })).toEqual(["loads"]);
+  });
+
+  it("go together where the notebook names none, and a remark is no finding", () => {
+    const report = (text: string) => buildReport(checkText(`rootfast: 1\n${text}`), { file: "x" }).structures[0];
+    expect(report("").remarks).toEqual([]);
+    const of2021 = report("codes:\n  building: IBC 2021\n");
+    expect(of2021.remarks).toHaveLength(1);
+    expect(of2021.counts.over + of2021.counts.near).toBe(0);
+  });
+});
+
+describe("reactions stated for columns under a roof", () => {
+  const reactions = entries({ dead: { down: 2 * kip } });
+  const withReactions = (...names: readonly string[]) => fourColumns.map((line) => (names.includes(line.name) ? { ...line, fields: { ...line.fields, reactions } } : line));
+
+  it("are said to stand in place of the roof's loads, which the others carry", () => {
+    const [remark, ...others] = said({ lines: withReactions("south") });
+    expect(remark).toMatch(/^The reactions stated for south stand in place of the roof's loads\. The roof is carried by the other columns alone/u);
+    expect(others).toEqual([]);
+  });
+
+  it("are said to leave the roof's loads without a way down where no column is left", () => {
+    const remarks = said({ lines: withReactions("south", "north") });
+    expect(remarks).toHaveLength(2);
+    expect(remarks.every((one) => one.includes("No column is left to carry the roof's loads"))).toBe(true);
+  });
+
+  it("say nothing where there is no roof, or no stated reactions", () => {
+    expect(said({ noRoof: true, lines: withReactions("south", "north") })).toEqual([]);
+    expect(said({})).toEqual([]);
+  });
+});
