@@ -14,6 +14,7 @@ import { LineIndex } from "../../server/src/notebook/lines.js";
 import { Client } from "../protocol/client.js";
 import { longNotebook } from "./long-notebook.js";
 import { median, percentile, printRows, printTable, time, type Row } from "./measure.js";
+import { benchPiers } from "./pier.js";
 import { edited, places, sharedPlaces, wander, type Place } from "./typing.js";
 
 const [server, ...flags] = process.argv.slice(2);
@@ -163,6 +164,7 @@ function benchMemory(): void {
 
 async function main(): Promise<void> {
   warm();
+  benchPiers(quick ? 100 : 400);
   await benchStart();
   benchEdits();
   benchMemory();

@@ -95,6 +95,16 @@ describe("A pier as a beam on springs", () => {
     expect(found.deflection[0] * 1e3).toBeLessThan(8 * 1.003);
   });
 
+  // Das, Example 12.7: drilled shaft, EI 22e6 x 0.049 kN·m², T 2.0797 m, 150 kN and 200 kN·m at the head; at a depth of T the moment is 396.4 kN·m by
+  // the exact coefficients 0.725 and 0.851, 403 by the chart.
+  it("has 396.4 kN·m at a depth of one stiffness length in Das's Example 12.7", () => {
+    const T = 2.0797;
+    const nh = (22e9 * 0.049) / T ** 5;
+    const found = solved({ length: 10 * T, width: 1, E: 22e9, I: 0.049, H: 150e3, M: 200e3, elements: 100, layers: [{ top: 0, law: { type: "springs", k: 0, growth: nh } }] });
+    const at = found.depth.findIndex((z) => Math.abs(z - T) < 1e-6);
+    expect(found.moment[at] / 396.4e3).toBeCloseTo(1, 2);
+  });
+
   // A rigid pier: 1,200 lb at 120 in, 84 in long, 24 in wide. Closed form.
   it.each([
     ["springs of 100 pci", even(2400), 0.0748299, 0.00163994],
