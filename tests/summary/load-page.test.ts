@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { checkText } from "../../server/src/engine/check-text.js";
 import { buildReport } from "../../server/src/engine/report.js";
+import { forceColumns } from "../../server/src/summary/force-cells.js";
 import { loadPage } from "../../server/src/summary/load-page.js";
 import { summaryHtml } from "../../server/src/summary/html.js";
 import { summaryMarkdown } from "../../server/src/summary/markdown.js";
@@ -111,5 +112,23 @@ describe("tables of forces", () => {
     // 15 psf on 40 ft by 20 ft.
     expect(rows[0]).toEqual(["dead load", "12", "0", "0", "0", "0"]);
     for (const row of rows) for (const cell of row.slice(1)) expect(cell).toMatch(/^-?[\d.]+$/u);
+  });
+
+  it("take the unit of the largest number of each column", () => {
+    const forces = (P: number, Mx: number) => ({ P: { value: P * kip }, Vx: { value: 0 }, Vy: { value: 0.02 * kip }, Mx: { value: Mx * kip * 0.3048 }, My: { value: 0 } }) as never;
+    const { heads, rows } = forceColumns([forces(4, 0.002), forces(0.014, -0.05)], "US");
+    expect(heads).toEqual(["P, kip", "Vx, kip", "Vy, lb", "Mx, lb-ft", "My, kip-ft"]);
+    expect(rows).toEqual([
+      ["4", "0", "20", "2", "0"],
+      ["0.014", "0", "20", "-50", "0"],
+    ]);
+  });
+
+  it("and so do the pressures of the page of loads", () => {
+    const inSi = buildReport(checkText(text.replace("units: US", "units: SI")), { file: "x" });
+    const [, , table] = loadPage(inSi.structures[0]);
+    const cells = table.type === "table" ? table.rows.map((row) => row[3]) : [];
+    expect(cells.filter((cell) => /Pa$/u.test(cell)).length).toBeGreaterThan(10);
+    expect(cells.filter((cell) => /\dPa$| Pa$/u.test(cell))).toEqual([]);
   });
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it, test } from "vitest";
-import { format, formatBuildable, formatParts, unitOf } from "../../server/src/units/format.js";
+import { columnUnit, format, formatBuildable, formatIn, formatParts, unitOf } from "../../server/src/units/format.js";
 import { kinds, type KindName, type UnitSystem } from "../../server/src/units/kinds.js";
 import { readQuantity } from "../../server/src/units/parse.js";
 
@@ -101,6 +101,30 @@ describe("the way there and back", () => {
         return back.ok && format(back.value, kind, system) === shown;
       }),
       { numRuns: 2000 },
+    );
+  });
+});
+
+describe("a column of values", () => {
+  const kip = kinds.force.US.factor;
+  it.each([
+    ["is in kip where its largest is", [0.002, -3, 0.05], "force", "US", ["0.002 kip", "-3 kip", "0.05 kip"]],
+    ["is in lb where nothing in it reaches a tenth of a kip", [0.002, -0.062, 0], "force", "US", ["2 lb", "-62 lb", "0 lb"]],
+    ["is in the usual unit where all of it is nothing", [0, 0], "force", "US", ["0 kip", "0 kip"]],
+    ["passes over what is no number", [NaN, 0.05], "force", "US", ["no value", "50 lb"]],
+  ] as const)("%s", (_, values, kind, system, expected) => {
+    const unit = columnUnit(values.map((value) => value * kip), kind, system);
+    expect(values.map((value) => formatIn(value * kip, unit))).toEqual(expected);
+  });
+
+  it("shows its largest as it is shown alone, and all in one unit", () => {
+    fc.assert(
+      fc.property(fc.constantFrom<KindName>("force", "moment", "pressure", "lineLoad"), fc.constantFrom<UnitSystem>("US", "SI"), fc.array(fc.double({ min: -1e6, max: 1e6, noNaN: true }), { minLength: 1, maxLength: 6 }), (kind, system, values) => {
+        const unit = columnUnit(values, kind, system);
+        const largest = values.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most));
+        expect(formatIn(largest, unit)).toBe(format(largest, kind, system));
+        expect(new Set(values.map((one) => formatIn(one, unit).split(" ")[1])).size).toBe(1);
+      }),
     );
   });
 });

@@ -1,7 +1,7 @@
 /** The summary as blocks, built once and printed as HTML or Markdown. */
 import type { FindingReport, Report, StructureReport, SupportReport } from "../../../shared/report.js";
 import { signConvention, signConventionWords } from "../drawing/sign-convention.js";
-import { forceCells, forceHeads } from "./force-cells.js";
+import { forceColumns } from "./force-cells.js";
 import { governing } from "./governing.js";
 import { loadPage } from "./load-page.js";
 
@@ -41,15 +41,16 @@ export function verdict(structure: StructureReport): string {
 function loads(support: SupportReport, system: StructureReport["units"]): Block[] {
   if (support.noActions) return [paragraph(`No loads: ${support.noActions}.`)];
   const several = support.columns > 1;
+  const { heads, rows: cells } = forceColumns(support.reactions.map(({ base }) => base), system);
   return [
     {
       type: "table",
       caption: `Reactions at each column base of ${support.name}, unfactored`,
-      head: [...(several ? ["Column"] : []), "Load case", ...forceHeads(system)],
-      rows: support.reactions.map((row) => [
+      head: [...(several ? ["Column"] : []), "Load case", ...heads],
+      rows: support.reactions.map((row, i) => [
         ...(several ? [String(row.column)] : []),
         row.case,
-        ...forceCells(row.base, system),
+        ...cells[i],
       ]),
       numeric: several ? [2, 3, 4, 5, 6] : [1, 2, 3, 4, 5],
     },

@@ -1,6 +1,7 @@
-/** Forces as cells of a table: the unit stands in the head, so that the numbers of a column stand in one unit. */
-import type { Amount, ForcesReport } from "../../../shared/report.js";
-import { kinds, type UnitSystem } from "../units/kinds.js";
+/** Forces as cells of a table: the unit stands in the head, so that the numbers of a column stand in one unit, that of its largest. */
+import type { ForcesReport } from "../../../shared/report.js";
+import { columnUnit } from "../units/format.js";
+import type { DisplayUnit, UnitSystem } from "../units/kinds.js";
 
 const columns = [
   ["P", "force"],
@@ -13,11 +14,22 @@ const columns = [
 /** Less than this, in the unit of the head, is rounding. */
 const nothing = 0.0005;
 
-function numeral({ value }: Amount, kind: "force" | "moment", system: UnitSystem): string {
-  const shown = Number((value / kinds[kind][system].factor).toPrecision(4));
+function numeral(value: number, { factor }: DisplayUnit): string {
+  const shown = Number((value / factor).toPrecision(4));
   return Math.abs(shown) < nothing ? "0" : String(shown);
 }
 
-export const forceHeads = (system: UnitSystem): readonly string[] => columns.map(([name, kind]) => `${name}, ${kinds[kind][system].unit}`);
+export interface ForceColumns {
+  readonly heads: readonly string[];
+  /** The cells of each row, in the order given. */
+  readonly rows: readonly (readonly string[])[];
+}
 
-export const forceCells = (forces: ForcesReport, system: UnitSystem): readonly string[] => columns.map(([name, kind]) => numeral(forces[name], kind, system));
+/** The columns of forces of a table, all of whose rows are given at once. */
+export function forceColumns(forces: readonly ForcesReport[], system: UnitSystem): ForceColumns {
+  const units = columns.map(([name, kind]) => columnUnit(forces.map((one) => one[name].value), kind, system));
+  return {
+    heads: columns.map(([name], i) => `${name}, ${units[i].unit}`),
+    rows: forces.map((one) => columns.map(([name], i) => numeral(one[name].value, units[i]))),
+  };
+}

@@ -2,7 +2,7 @@
 import type { GoverningForces, SupportReport } from "../../../shared/report.js";
 import type { UnitSystem } from "../units/kinds.js";
 import type { Block } from "./document.js";
-import { forceCells, forceHeads } from "./force-cells.js";
+import { forceColumns } from "./force-cells.js";
 
 const groupsOf = (rows: readonly GoverningForces[]): readonly (readonly GoverningForces[])[] => {
   const groups = new Map<string, GoverningForces[]>();
@@ -14,15 +14,16 @@ export function governing({ name, columns, governing: rows }: SupportReport, sys
   const several = columns > 1;
   return groupsOf(rows).map((group): Block => {
     const [{ level, section }] = group;
+    const { heads, rows: cells } = forceColumns(group.map(({ forces }) => forces), system);
     const weight = section === "underside" ? ", the weight of the foundation not in them" : "";
     return {
       type: "table",
       caption: `Governing forces of ${name} at the ${section === "underside" ? "underside of the foundation" : section}, ${level} level${weight}`,
-      head: ["", ...(several ? ["Column"] : []), ...forceHeads(system), "Combination"],
-      rows: group.map(({ extreme, component, column, forces, combination }) => [
+      head: ["", ...(several ? ["Column"] : []), ...heads, "Combination"],
+      rows: group.map(({ extreme, component, column, combination }, i) => [
         `${extreme} ${component}`,
         ...(several ? [String(column)] : []),
-        ...forceCells(forces, system),
+        ...cells[i],
         combination,
       ]),
       numeric: several ? [2, 3, 4, 5, 6] : [1, 2, 3, 4, 5],

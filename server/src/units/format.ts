@@ -38,6 +38,13 @@ export function displayUnit(value: number, kind: KindName, system: UnitSystem): 
   return take ? { unit: other.unit, factor: other.factor, digits: usual.digits } : usual;
 }
 
+/** The display unit of a whole column of values, that of the largest of them. */
+export const columnUnit = (values: readonly number[], kind: KindName, system: UnitSystem): DisplayUnit =>
+  displayUnit(Math.max(0, ...values.filter(Number.isFinite).map(Math.abs)), kind, system);
+
+/** A value in a unit that was chosen for its column; as {@link format} otherwise. */
+export const formatIn = (value: number, { unit, factor, digits }: DisplayUnit): string => (Number.isFinite(value) ? `${digitsOf(value / factor, digits)} ${unit}` : noValue);
+
 /** A shown value in its two parts, `18.7` and `kip`. */
 export interface ShownParts {
   readonly number: string;
