@@ -146,3 +146,24 @@ describe("formats", () => {
     expect(without).toEqual([{ support: "lost", because: expect.stringMatching(/describe the roof, or state reactions/u) }]);
   });
 });
+
+describe("steel designed by allowable stress", () => {
+  const of = (method: string) => rowsIn(sample("market-canopy").replace("codes:\n", `codes:\n  method: ${method}\n`));
+  const second = (method: string) => of(method).filter(({ level }) => level === "allowable, second order");
+
+  it("has its own rows beside those soil takes: the same axial forces, moments no smaller", () => {
+    const rows = of("ASD");
+    const soil = rows.filter(({ level }) => level === "allowable");
+    const steel = rows.filter(({ level }) => level === "allowable, second order");
+    expect(steel).toHaveLength(soil.length);
+    steel.forEach((row, i) => {
+      expect([row.support, row.column, row.what, row.section, row.forces.P]).toEqual([soil[i].support, soil[i].column, soil[i].what, soil[i].section, soil[i].forces.P]);
+      if (row.section !== "underside") expect(Math.abs(row.forces.My)).toBeGreaterThanOrEqual(Math.abs(soil[i].forces.My));
+    });
+  });
+
+  it("has none by LRFD", () => {
+    expect(second("LRFD")).toEqual([]);
+    expect(second("both").length).toBeGreaterThan(0);
+  });
+});

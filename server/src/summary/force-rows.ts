@@ -11,7 +11,8 @@ import { lowered } from "../mechanics/transfer.js";
 import type { Support } from "../project/model.js";
 
 export type Section = "top" | "base" | "underside";
-export type RowLevel = "unfactored" | Level;
+/** Allowable-stress combinations stand twice where steel goes by them: as soil takes them, and with second order in them. */
+export type RowLevel = "unfactored" | Level | "allowable, second order";
 
 /** Forces on one section of one column. The weight of the foundation is not in those at its underside. */
 export interface ForceRow {
@@ -59,6 +60,9 @@ const levels: readonly Level[] = ["strength", "allowable", "service"];
 const statedIn = (actions: ColumnActions): readonly Stated[] => [
   ...actions.cases.map(({ loadCase, top, base }): Stated => ({ level: "unfactored", what: loadCase.title, top, base })),
   ...levels.flatMap((level) => actions[level].map(({ label, top, base }): Stated => ({ level, what: label, top, base }))),
+  ...actions.steel.flatMap(({ level, magnified, label, top, base }): readonly Stated[] =>
+    level === "allowable" && magnified ? [{ level: "allowable, second order", what: label, top, base }] : [],
+  ),
 ];
 
 /** Every row of a support, column by column. */
