@@ -11,6 +11,7 @@ import type { Forces } from "../../mechanics/forces.js";
 import type { Support } from "../../project/model.js";
 import { readShearPath, shearOnRods, shearPathFormulas, type ShearPath } from "../base/shear-path.js";
 import { check, unchecked, weigh, type Gather } from "../contract.js";
+import { oncePerInputs } from "../once.js";
 import { readCone } from "./cone.js";
 import { anchorEditions, noteEdition } from "./factors.js";
 import { usedPart } from "./ratio.js";
@@ -65,13 +66,9 @@ interface EdgeCase {
 }
 
 /** The cases of a base, which are the same for every combination: an edge, and the rods that stand for the group toward it. */
-const knownCases = new WeakMap<WedgeInputs, readonly EdgeCase[]>();
-
-function casesOf(inputs: WedgeInputs): readonly EdgeCase[] {
-  const found = knownCases.get(inputs) ?? edgeNames.flatMap((edge) => rowsToward(inputs, edge).map((row) => ({ edge, row, strength: wedgeStrength(inputs, row, plainCalc) })));
-  knownCases.set(inputs, found);
-  return found;
-}
+const casesOf = oncePerInputs((inputs: WedgeInputs): readonly EdgeCase[] =>
+  edgeNames.flatMap((edge) => rowsToward(inputs, edge).map((row) => ({ edge, row, strength: wedgeStrength(inputs, row, plainCalc) }))),
+);
 
 /** The part of the shear that pushes toward an edge, 0 where it pushes away, and the part along it. */
 function partsAt(edge: EdgeName, { Vx, Vy }: Forces): { readonly V_n: number; readonly V_t: number } {
@@ -128,7 +125,8 @@ export const breakoutShear = check({
       const used = shearBreakoutStrength.value({ phi, V_cbg });
       // Of cases that are not tried the weakest is shown.
       const isWeaker = most === 0 && used < shearBreakoutStrength.value({ phi, V_cbg: governing.strength.toward });
-      const tried = usedPart.value({ S_u: shearTowardEdge.value({ ...partsAt(each.edge, forces), V_cbg, V_par }), S_d: used });
+      const { V_n, V_t } = partsAt(each.edge, forces);
+      const tried = usedPart.value({ S_u: shearTowardEdge.value({ V_n, V_t, V_cbg, V_par }), S_d: used });
       if (tried > most || isWeaker) governing = each;
       most = Math.max(most, tried);
     }

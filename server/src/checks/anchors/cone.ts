@@ -9,6 +9,7 @@ import type { RodGroup } from "../../mechanics/rod-group.js";
 import type { Support } from "../../project/model.js";
 import { readBase, type BaseInputs } from "../base/geometry.js";
 import type { Gather } from "../contract.js";
+import { oncePerInputs } from "../once.js";
 import { concreteStrengthUsed } from "./concrete.js";
 import { readFactors, type AnchorFactors } from "./factors.js";
 
@@ -140,14 +141,13 @@ interface SharedArea extends ProjectionArgs {
 }
 
 /** Areas already found for a base, by the rods in tension: the same few groups come back in every combination. */
-const knownAreas = new WeakMap<ConeInputs, Map<number, Projection>>();
+const knownAreas = oncePerInputs((_: ConeInputs) => new Map<number, Projection>());
 
 const groupProjection: Routine<SharedArea, Projection> = {
   ...anchorProjection,
   id: "anchors.projected-area",
   run: (args) => {
-    let known = knownAreas.get(args.inputs);
-    if (!known) knownAreas.set(args.inputs, (known = new Map()));
+    const known = knownAreas(args.inputs);
     const found = known.get(args.pattern) ?? anchorProjection.run(args);
     known.set(args.pattern, found);
     return found;

@@ -9,6 +9,7 @@ import type { Routine } from "../../formula/types.js";
 import { rodGroup, type RodGroup, type RodGroupArgs } from "../../mechanics/rod-group.js";
 import { readShearPath, shearOnRods, shearPathFormulas, type ShearPath } from "../base/shear-path.js";
 import { check, unchecked, weigh } from "../contract.js";
+import { oncePerInputs } from "../once.js";
 import { coneFormulas, coneStrength, readCone, type ConeInputs } from "./cone.js";
 import { anchorEditions, noteEdition } from "./factors.js";
 import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
@@ -82,11 +83,7 @@ function sharings({ rods, isWelded }: PryoutInputs): readonly (readonly number[]
 }
 
 /** The group of each base that pries out first; the same in every combination. */
-const knownGroups = new WeakMap<PryoutInputs, readonly number[]>();
-
-function weakest(inputs: PryoutInputs): readonly number[] {
-  const known = knownGroups.get(inputs);
-  if (known) return known;
+const weakest = oncePerInputs((inputs: PryoutInputs): readonly number[] => {
   const { rods } = inputs;
   const strengthOf = (tensions: readonly number[]): number => {
     const group = plainCalc.routine(shearGroup, { rods, tensions, member: inputs.member.edges });
@@ -98,9 +95,8 @@ function weakest(inputs: PryoutInputs): readonly number[] {
     const strength = strengthOf(sharing);
     if (strength < least) [chosen, least] = [sharing, strength];
   }
-  knownGroups.set(inputs, chosen);
   return chosen;
-}
+});
 
 export const pryout = check({
   id: "anchors.pryout",

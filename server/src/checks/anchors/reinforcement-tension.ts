@@ -15,6 +15,7 @@ import { barsOfRods, turnsOfRing, type RodBars } from "../../mechanics/rod-bars.
 import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "../base/distribution.js";
 import { readBase, type BaseInputs } from "../base/geometry.js";
 import { check, unchecked, weigh } from "../contract.js";
+import { oncePerInputs } from "../once.js";
 import { editionBlock } from "../editions.js";
 import { developmentFormulas, developmentOf, type BarEnd, type Developed } from "./development.js";
 import { barPlaces } from "./pier-bars.js";
@@ -142,13 +143,7 @@ function strengthOf({ count: n_b, farthest: g }: RodBars, inputs: ReinforcementI
 }
 
 /** Strengths of the bars of each rod; the same for every combination. */
-const knownStrengths = new WeakMap<ReinforcementInputs, readonly number[]>();
-
-function strengthsOf(inputs: ReinforcementInputs): readonly number[] {
-  const known = knownStrengths.get(inputs) ?? inputs.leans.map((lean) => strengthOf(lean, inputs, plainCalc));
-  knownStrengths.set(inputs, known);
-  return known;
-}
+const strengthsOf = oncePerInputs((inputs: ReinforcementInputs): readonly number[] => inputs.leans.map((lean) => strengthOf(lean, inputs, plainCalc)));
 
 /** For each rod the turn of the bars that leaves it least. */
 function worstLeans(inputs: ReinforcementInputs, found: readonly (readonly RodBars[])[]): readonly RodBars[] {

@@ -165,27 +165,7 @@ export interface WedgeStrength {
   readonly along: number;
 }
 
-interface KnownArea {
-  readonly reach: number;
-  readonly thickness: number;
-  readonly area: number;
-}
-
-/** The area last found before a row: a row stays the same through every combination. */
-const knownAreas = new WeakMap<EdgeRow, KnownArea>();
-
-const wedgeArea: Routine<SideProjectionArgs, number> = {
-  ...sideProjected,
-  id: "anchors.wedge-area",
-  run: (args) => {
-    const { row, reach, thickness } = args;
-    const known = knownAreas.get(row);
-    if (known && known.reach === reach && known.thickness === thickness) return known.area;
-    const area = sideProjected.run(args);
-    knownAreas.set(row, { reach, thickness, area });
-    return area;
-  },
-};
+const wedgeArea: Routine<SideProjectionArgs, number> = { ...sideProjected, id: "anchors.wedge-area" };
 
 /** Nominal strength of the concrete before this row of rods. */
 export function wedgeStrength(inputs: WedgeInputs, row: EdgeRow, calc: Calc): WedgeStrength {

@@ -10,6 +10,7 @@ import { edgeNames, edgeRows, rowMeasures, type EdgeName, type EdgeRow } from ".
 import { rodGroup, type RodGroup } from "../../mechanics/rod-group.js";
 import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "../base/distribution.js";
 import { check, unchecked, weigh } from "../contract.js";
+import { oncePerInputs } from "../once.js";
 import { concreteStrengthUsed } from "./concrete.js";
 import { readCone, roundNote, type ConeInputs } from "./cone.js";
 import { anchorEditions, noteEdition } from "./factors.js";
@@ -103,27 +104,43 @@ export const blowoutStrength = formula({
 interface PulledRow {
   readonly edge: EdgeName;
   readonly row: EdgeRow;
+  readonly strength: RowStrength;
   readonly T_max: number;
+}
+
+/** Strength of a row, N, and whether its rods burst the side together. */
+interface RowStrength {
+  readonly N_s: number;
+  readonly isRow: boolean;
 }
 
 type SideRow = Omit<PulledRow, "T_max">;
 
 /** Rows along the sides by the rods that pull, of each base: the same few groups come back in every combination. */
-const knownRows = new WeakMap<BlowoutInputs, Map<number, readonly SideRow[]>>();
+const knownRows = oncePerInputs((_: BlowoutInputs) => new Map<number, readonly SideRow[]>());
 
-function sideRows(inputs: BlowoutInputs, group: RodGroup): readonly SideRow[] {
-  let known = knownRows.get(inputs);
-  if (!known) knownRows.set(inputs, (known = new Map()));
+function sideRows(inputs: BlowoutInputs, group: RodGroup, f_c: number): readonly SideRow[] {
+  const known = knownRows(inputs);
   const member = inputs.member.edges;
-  const found = known.get(group.pattern) ?? edgeNames.flatMap((edge) => edgeRows({ rods: group.rods, member, edge }).map((row) => ({ edge, row })));
+  const found =
+    known.get(group.pattern) ??
+    edgeNames.flatMap((edge) => edgeRows({ rods: group.rods, member, edge }).map((row) => ({ edge, row, strength: rowStrength(inputs, row, f_c, plainCalc) })));
   known.set(group.pattern, found);
   return found;
 }
 
+function rowStrength({ A_brg }: BlowoutInputs, row: EdgeRow, f_c: number, calc: Calc): RowStrength {
+  const c_a1 = row.distance;
+  const { spacing, extent: s, leastEnd } = calc.routine(rowMeasures, row);
+  const N_sb = calc(sideFaceBlowoutSingle, { c_a1, A_brg, f_c });
+  if (row.along.length > 1 && spacing < calc(blowoutReach, { c_a1 })) return { N_s: calc(blowoutGroup, { s, c_a1, N_sb }), isRow: true };
+  return { N_s: calc(blowoutCorner, { c_a1, c_a2: leastEnd, N_sb }), isRow: false };
+}
+
 /** The rows along every side, of the rods that pull; of all rods where none does. */
-function pulledRows(inputs: BlowoutInputs, group: RodGroup, tensions: readonly number[]): readonly PulledRow[] {
+function pulledRows(inputs: BlowoutInputs, group: RodGroup, tensions: readonly number[], f_c: number): readonly PulledRow[] {
   const tensionOf = (index: number): number => tensions[inputs.rods.indexOf(group.rods[index])];
-  return sideRows(inputs, group).map(({ edge, row }) => ({ edge, row, T_max: Math.max(...row.indices.map(tensionOf)) }));
+  return sideRows(inputs, group, f_c).map(({ edge, row, strength }) => ({ edge, row, strength, T_max: Math.max(...row.indices.map(tensionOf)) }));
 }
 
 export const sideFaceBlowout = check({
@@ -153,39 +170,33 @@ export const sideFaceBlowout = check({
     const contact = distribute(inputs, demand, calc);
     if (isUnstable(contact)) return unchecked(tipsOver(contact));
     if (inputs.member.shape === "round") calc.note(roundNote);
-    const { h_ef, phi, A_brg } = inputs;
+    const { h_ef, phi } = inputs;
     const group = calc.routine(rodGroup, { rods: inputs.rods, tensions: contact.tensions, member: inputs.member.edges });
-    const rows = pulledRows(inputs, group, contact.tensions);
     const f_c = calc(concreteStrengthUsed, { fprime_c: inputs.fprime_c });
+    const rows = pulledRows(inputs, group, contact.tensions, f_c);
     const nearest = rows.reduce((least, each) => (each.row.distance < least.row.distance ? each : least));
     const isDeep = ({ row }: PulledRow): boolean => h_ef > deepFrom.value({ c_a1: row.distance });
     const deep = rows.filter(isDeep);
 
-    const strengthOf = ({ row }: PulledRow, on: Calc): { readonly N_s: number; readonly isRow: boolean } => {
-      const c_a1 = row.distance;
-      const { spacing, extent: s, leastEnd } = on.routine(rowMeasures, row);
-      const N_sb = on(sideFaceBlowoutSingle, { c_a1, A_brg, f_c });
-      if (row.along.length > 1 && spacing < on(blowoutReach, { c_a1 })) return { N_s: on(blowoutGroup, { s, c_a1, N_sb }), isRow: true };
-      return { N_s: on(blowoutCorner, { c_a1, c_a2: leastEnd, N_sb }), isRow: false };
-    };
-    const demandOf = ({ row, T_max }: PulledRow, isRow: boolean, on: Calc): number => (isRow ? on(rowPull, { n: row.along.length, T_max }) : T_max);
+    // Strengths were found before by the same steps; they run again for a reader.
+    const strengthOf = ({ row, strength }: PulledRow): RowStrength => (calc === plainCalc ? strength : rowStrength(inputs, row, f_c, calc));
+    const demandOf = ({ row, strength, T_max }: PulledRow, on: Calc): number => (strength.isRow ? on(rowPull, { n: row.along.length, T_max }) : T_max);
 
     calc(deepFrom, { c_a1: nearest.row.distance });
     if (deep.length === 0) {
       calc.note("The rods are not deep against their edge distance: side-face blowout does not govern.");
-      return weigh(0, calc(blowoutStrength, { phi, N_s: strengthOf(nearest, calc).N_s }), "force");
+      return weigh(0, calc(blowoutStrength, { phi, N_s: strengthOf(nearest).N_s }), "force");
     }
     let governing = deep[0];
     let most = -1;
     for (const each of deep) {
-      const { N_s, isRow } = strengthOf(each, plainCalc);
-      const used = usedPart.value({ S_u: demandOf(each, isRow, plainCalc), S_d: N_s });
+      const used = usedPart.value({ S_u: demandOf(each, plainCalc), S_d: each.strength.N_s });
       if (used > most) [governing, most] = [each, used];
     }
     calc.note(`The row along the ${governing.edge} side governs.`);
-    const { N_s, isRow } = strengthOf(governing, calc);
+    const { N_s, isRow } = strengthOf(governing);
     calc.note(isRow ? "The rods along this side are nearer to each other than 6 c_a1: they burst it together." : "Each rod along this side bursts it alone.");
-    return weigh(demandOf(governing, isRow, calc), concreteInEarthquake(calc(blowoutStrength, { phi, N_s }), inputs.seismic, demand, calc), "force");
+    return weigh(demandOf(governing, calc), concreteInEarthquake(calc(blowoutStrength, { phi, N_s }), inputs.seismic, demand, calc), "force");
   },
   advise: (_, outcome, say) =>
     `${say.show(outcome.demand, "force")} tension along one side; the concrete beside the heads holds ${say.show(outcome.capacity, "force")}. Set the rods farther from the side, widen the concrete or take larger heads.`,

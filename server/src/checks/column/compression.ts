@@ -4,6 +4,7 @@
  */
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
+import { calculatedOnce } from "../once.js";
 import { flangeDistance, flangeLean, flatOf, webFlat, wallRatio } from "./elements.js";
 import { axesOf, type ColumnInputs } from "./member.js";
 
@@ -218,7 +219,7 @@ export function worstSlenderness(column: ColumnInputs, calc: Calc): number {
 }
 
 /** Design compressive strength, N. */
-export function compressiveStrength(column: ColumnInputs, calc: Calc): number {
+export const compressiveStrength = calculatedOnce((column: ColumnInputs, calc: Calc): number => {
   let F_e = calc(elasticStress, { KLr: worstSlenderness(column, calc) });
   if (column.shape === "W") {
     const K = column.K_x >= column.K_y ? column.K_x : column.K_y;
@@ -230,6 +231,6 @@ export function compressiveStrength(column: ColumnInputs, calc: Calc): number {
   }
   const F_n = calc(nominalStress, { F_y: column.F_y, F_e });
   return calc(compressiveDesignStrength, { F_n, A_e: areaAt(column, F_n, calc) });
-}
+});
 
 export const compressionFormulas = [slendernessRatio, elasticStress, torsionalStress, nominalStress, flatOf, wallRatio, slenderWallLimit, slenderFlangeInCompression, slenderWebInCompression, wallElasticStress, effectiveWallWidth, effectiveArea, roundEffectiveArea, compressiveDesignStrength];

@@ -9,6 +9,7 @@ import type { Forces } from "../../actions/demand.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import { check, unchecked, weigh } from "../contract.js";
+import { calculatedOnce } from "../once.js";
 import { allowableForce, allowableMoment, available, ofMembers, steelLevels, type SteelDemand } from "../steel-strength.js";
 import { flatOf, wallRatio, webFlat } from "./elements.js";
 import { readColumn, type ColumnInputs } from "./member.js";
@@ -129,7 +130,7 @@ export interface ShearStrength {
 
 const k_v = { box: 5, web: 5.34, flange: 1.2 } as const;
 
-export function shearStrength(column: ColumnInputs, calc: Calc): ShearStrength {
+export const shearStrength = calculatedOnce((column: ColumnInputs, calc: Calc): ShearStrength => {
   const fy = { F_y: column.F_y };
   const size = { t: column.t };
   if (column.shape === "round") {
@@ -142,7 +143,7 @@ export function shearStrength(column: ColumnInputs, calc: Calc): ShearStrength {
   const T =
     column.shape === "W" ? undefined : calc(boxTorsion, { F_cr: calc(boxTorsionStress, { lambda: calc(wallRatio, { b: calc(flatOf, { B: column.H, t: column.t }), t: column.t }), ...fy }), B: column.B, H: column.H, ...size });
   return column.deep === "along x" ? { x: deep, y: wide, T } : { x: wide, y: deep, T };
-}
+});
 
 function wideShears(column: ColumnInputs, calc: Calc): readonly [number, number] {
   const fy = { F_y: column.F_y };
@@ -162,8 +163,9 @@ export const availableShear = (demand: SteelDemand, { x, y, T }: ShearStrength, 
 export function shearAt(column: ColumnInputs, strength: ShearStrength, forces: Forces, calc: Calc): number | undefined {
   const T = forces.Mz ?? 0;
   if (T !== 0 && strength.T === undefined) return undefined;
-  const V = column.shape === "round" ? { V_x: calc(resultantShear, { V_x: forces.Vx, V_y: forces.Vy }), V_y: 0 } : { V_x: forces.Vx, V_y: forces.Vy };
-  return calc(shearUse, { ...V, V_cx: strength.x, V_cy: strength.y, T, T_c: strength.T ?? 1 });
+  const isRound = column.shape === "round";
+  const V_x = isRound ? calc(resultantShear, { V_x: forces.Vx, V_y: forces.Vy }) : forces.Vx;
+  return calc(shearUse, { V_x, V_y: isRound ? 0 : forces.Vy, V_cx: strength.x, V_cy: strength.y, T, T_c: strength.T ?? 1 });
 }
 
 export const shearFormulas = [flatOf, wallRatio, webFlat, shearBuckling, boxShear, roundShearStress, roundShear, webShear, flangeShear, boxTorsionStress, boxTorsion, roundTorsion, resultantShear, shearUse];

@@ -1,5 +1,6 @@
 /** Flexural strength of a column about both plan axes, by the kind of its section. */
 import type { Calc } from "../../formula/types.js";
+import { calculatedOnce } from "../once.js";
 import { boxFormulas, boxStrength } from "./flexure.js";
 import { roundFormulas, roundStrength } from "./flexure-round.js";
 import { strongStrength, weakStrength, wideFormulas, type OutsideWide } from "./flexure-wide.js";
@@ -24,7 +25,7 @@ const weakOf = (column: ColumnInputs, calc: Calc): number | OutsideFlexure =>
   column.shape === "W" ? weakStrength(column, calc) : (boxStrength(column, column.weak, column.B, column.H, calc) ?? slenderWeb);
 
 /** Design flexural strength about both plan axes, or why it is not known. */
-export function flexuralStrength(column: ColumnInputs, calc: Calc): FlexuralStrength | OutsideFlexure {
+export const flexuralStrength = calculatedOnce((column: ColumnInputs, calc: Calc): FlexuralStrength | OutsideFlexure => {
   if (column.shape === "round") {
     const M_c = roundStrength(column, calc);
     return M_c === undefined ? thinRound : { x: M_c, y: M_c };
@@ -40,6 +41,6 @@ export function flexuralStrength(column: ColumnInputs, calc: Calc): FlexuralStre
   const weak = weakOf(column, calc);
   if (typeof weak !== "number") return weak;
   return column.deep === "along x" ? { x: weak, y: strong } : { x: strong, y: weak };
-}
+});
 
 export const flexureFormulas = [...boxFormulas, ...roundFormulas, ...wideFormulas];
