@@ -89,6 +89,9 @@ export interface CheckDecl<I extends object = any, L extends Level = any> {
   readonly advise?: (inputs: I, outcome: Weighed, say: Say) => string;
 }
 
+/** {@link CheckDecl.measures} of a check that looks at no force: one combination stands for all. */
+export const sameInAll = (): readonly number[] => [];
+
 /** Declares a check; the types of inputs and level are inferred. */
 export const check = <I extends object, const L extends Level>(decl: CheckDecl<I, L>): CheckDecl<I, L> => decl;
 

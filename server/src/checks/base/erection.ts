@@ -13,7 +13,7 @@ import { usedPart } from "../anchors/ratio.js";
 import { readFactors } from "../anchors/factors.js";
 import { readRod, tensileStrengthUsed, type RodSteel } from "../anchors/rod.js";
 import { rodTension } from "../anchors/steel-tension.js";
-import { check, unchecked, weigh, type Weighed } from "../contract.js";
+import { check, sameInAll, unchecked, weigh, type Weighed } from "../contract.js";
 import { bendSide } from "./bend-rectangle.js";
 import { plateStrength, readPlate, type PlateInputs } from "./plate-compression.js";
 import { bendByRods, bendSquare, rodMoment } from "./rod-moment.js";
@@ -135,6 +135,7 @@ export const erection = check({
       H: gather.need(column?.height, "column height"),
     };
   },
+  measures: sameInAll,
   fixedBy: (support) => support.base?.fields.anchors ?? support.base,
   evaluate: (inputs, _, calc) => {
     const { F_y, t_p, phi, A_se, f_uta, f_ya, rods, w, H } = inputs;

@@ -6,7 +6,7 @@
  */
 import { formula } from "../../formula/declare.js";
 import type { Support } from "../../project/model.js";
-import { check, weigh } from "../contract.js";
+import { check, sameInAll, weigh } from "../contract.js";
 import { adviseWeld, electrodeStrength, readWeld, thinnerOf, weighWeld, weldFormulas } from "./weld.js";
 
 export const leastFillet = formula({
@@ -70,6 +70,7 @@ export const baseWeldSize = check({
       t_p: gather.need(support.base?.fields.plate?.value.thickness, "thickness of the base plate"),
     };
   },
+  measures: sameInAll,
   fixedBy: (support) => weldOf(support)?.value.fillet ?? weldOf(support) ?? support.column,
   evaluate: ({ w, t_w, t_p }, _, calc) => weigh(calc(leastFillet, { t: calc(thinner, { t_w, t_p }) }), w, "length"),
   advise: (_, outcome, say) => `Fillet ${say.show(outcome.capacity, "length")}; ${say.show(outcome.demand, "length")} is the least on steel of this thickness. Take a larger fillet.`,

@@ -4,7 +4,7 @@
  * ACI 318-19 13.3.2.1 and 13.3.3.1 with 7.7.2.3 and 8.7.2.2: at most three times the thickness and 18 in.
  */
 import { formula } from "../../formula/declare.js";
-import { check, weigh } from "../contract.js";
+import { check, sameInAll, weigh } from "../contract.js";
 import { isFooting } from "./body.js";
 import { padEditions, readPad } from "./pad.js";
 
@@ -29,6 +29,7 @@ export const footingBarSpacing = check({
   formulas: [largestSpacing],
   applies: isFooting,
   inputs: readPad,
+  measures: sameInAll,
   fixedBy: (support) => support.foundation?.fields["bottom bars"] ?? support.foundation,
   evaluate: (inputs, _demand, calc) => {
     const { bottom, top } = inputs;

@@ -4,7 +4,7 @@
  * ACI 318-19 16.3.4.1: at least 0.005 of the area of the pedestal crosses the joint.
  */
 import { formula } from "../../formula/declare.js";
-import { check, weigh } from "../contract.js";
+import { check, sameInAll, weigh } from "../contract.js";
 import { pedestalAreaOf, roundPedestal, squaredPedestal } from "./body.js";
 import { areaByCount, padEditions } from "./pad.js";
 import { hasPedestal, readJoint } from "./pedestal.js";
@@ -29,6 +29,7 @@ export const footingJointLeastBars = check({
   formulas: [roundPedestal, squaredPedestal, leastJointArea, areaByCount],
   applies: hasPedestal,
   inputs: readJoint,
+  measures: sameInAll,
   fixedBy: (support) => support.foundation?.fields.bars ?? support.foundation,
   evaluate: (inputs, _demand, calc) => weigh(calc(leastJointArea, { A_p: pedestalAreaOf(inputs, calc) }), calc(areaByCount, { n: inputs.count, A_b: inputs.bar.area }), "area"),
   advise: (_inputs, outcome, say) => `the bars of the pedestal have ${say.show(outcome.capacity, "area")}; at least ${say.show(outcome.demand, "area")} are needed across the joint. Add bars or take larger ones.`,

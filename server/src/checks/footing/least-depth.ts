@@ -4,7 +4,7 @@
  * ACI 318-19 13.3.1.2: effective depth of the bottom bars at least 6 in.
  */
 import { formula } from "../../formula/declare.js";
-import { check, weigh } from "../contract.js";
+import { check, sameInAll, weigh } from "../contract.js";
 import { isFooting } from "./body.js";
 import { padEditions, readPad } from "./pad.js";
 
@@ -29,6 +29,7 @@ export const footingLeastDepth = check({
   formulas: [leastEffective],
   applies: isFooting,
   inputs: readPad,
+  measures: sameInAll,
   fixedBy: (support) => support.foundation?.fields.thickness ?? support.foundation,
   evaluate: (inputs, _demand, calc) => weigh(calc(leastEffective, {}), inputs.bottom.d, "length"),
   advise: (_inputs, outcome, say) => `effective depth ${say.show(outcome.capacity, "length")}; at least ${say.show(outcome.demand, "length")} needed. Thicken the pad.`,

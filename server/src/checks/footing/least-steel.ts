@@ -5,7 +5,7 @@
  */
 import { formula } from "../../formula/declare.js";
 import { worseOf } from "../../mechanics/worse.js";
-import { check, weigh } from "../contract.js";
+import { check, sameInAll, weigh } from "../contract.js";
 import { isFooting } from "./body.js";
 import { padEditions, readPad } from "./pad.js";
 
@@ -33,6 +33,7 @@ export const footingLeastSteel = check({
   formulas: [leastArea],
   applies: isFooting,
   inputs: readPad,
+  measures: sameInAll,
   fixedBy: (support) => support.foundation?.fields["bottom bars"] ?? support.foundation,
   evaluate: (inputs, _demand, calc) => {
     const { bottom, width, length, thickness: t } = inputs;
