@@ -28,7 +28,7 @@ export const straightDevelopment = formula({
 export const hookConcreteFactor = formula({
   id: "anchors.hook-concrete-factor",
   text: "psi_c = min(fprime_c / f_15 + 0.6, 1)",
-  source: "ACI 318-19 Tables 25.4.3.2 and 25.4.4.3",
+  source: "ACI 318-19 Tables 25.4.3.2 and 25.4.4.3 (from memory)",
   symbols: { psi_c, fprime_c },
   constants: { f_15: "15000 psi" },
 });

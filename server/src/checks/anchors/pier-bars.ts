@@ -4,7 +4,7 @@ import { barsOnCircle, barsOnRectangle } from "../../mechanics/bars-around.js";
 import type { Point } from "../../mechanics/rectangles.js";
 import type { Support } from "../../project/model.js";
 import type { Gather } from "../contract.js";
-import { distanceBetween } from "./rod-edges.js";
+import { leastDistance } from "./rod-edges.js";
 
 export const outerBars = formula({
   id: "anchors.outer-bars",
@@ -66,6 +66,5 @@ export function barPlaces(support: Support, gather: Gather): PierBars | undefine
     gather.block(`where ${count} bars stand in a rectangular pier is not known: an even number of four or more does`);
     return undefined;
   }
-  const spacing = Math.min(...places.flatMap((a, i) => places.slice(i + 1).map((b) => distanceBetween(a, b))));
-  return { bar: { name: bar.name, diameter: bar.diameter, area: bar.area }, places, isRing: round !== undefined, cover, tie, spacing };
+  return { bar: { name: bar.name, diameter: bar.diameter, area: bar.area }, places, isRing: round !== undefined, cover, tie, spacing: leastDistance(places) };
 }

@@ -48,6 +48,9 @@ export const rodSpacing = formula({
 
 export const distanceBetween = (a: Point, b: Point): number => rodSpacing.value({ x_1: a.x, y_1: a.y, x_2: b.x, y_2: b.y });
 
+/** Least distance between two of them, m; infinite for one. */
+export const leastDistance = (places: readonly Point[]): number => Math.min(...places.flatMap((a, i) => places.slice(i + 1).map((b) => distanceBetween(a, b))));
+
 /** To the true face: a round pier by its circle and not by the square inside it. */
 export function edgeDistance({ x, y }: Point, member: Member): number {
   if (member.shape === "round") return edgeOfRound.value({ D: member.diameter, x, y });
@@ -93,12 +96,11 @@ export function rodsInConcrete(support: Support): RodsInConcrete | { readonly la
   if (places && "problem" in places) return { lacks: places.problem };
   const members = support.places.map((_, place) => readMember(support, gather, place));
   if (gather.lacks.length > 0 || !places) return { lacks: [...new Set(gather.lacks)].join(", ") };
-  const apart = places.flatMap((a, i) => places.slice(i + 1).map((b) => distanceBetween(a, b)));
   return {
     rods: places,
     d_a,
     members,
-    least: Math.min(...apart),
+    least: leastDistance(places),
     edge: Math.min(...members.flatMap((member) => places.map((rod) => edgeDistance(rod, member)))),
   };
 }

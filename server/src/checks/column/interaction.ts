@@ -72,18 +72,22 @@ export const axialSize = formula({
   },
 });
 
+const againstStrength = {
+  P_r: { kind: "force", meaning: "required axial strength" },
+  P_c: { kind: "force", meaning: "design axial strength" },
+  M_rx: { kind: "moment", meaning: "required moment about the east axis" },
+  M_ry: { kind: "moment", meaning: "required moment about the north axis" },
+  M_cx: { kind: "moment", meaning: "design flexural strength about the east axis" },
+  M_cy: { kind: "moment", meaning: "design flexural strength about the north axis" },
+} as const;
+
 export const interaction = formula({
   id: "column.interaction",
   text: "U = P_r / P_c >= 0.2 ? P_r / P_c + 8 / 9 * (M_rx / M_cx + M_ry / M_cy) : P_r / (2 * P_c) + (M_rx / M_cx + M_ry / M_cy)",
   source: "AISC 360-22 Eq. H1-1a and H1-1b",
   symbols: {
     U: { kind: "ratio", meaning: "axial force and bending against strength" },
-    P_r: { kind: "force", meaning: "required axial strength" },
-    P_c: { kind: "force", meaning: "design axial strength" },
-    M_rx: { kind: "moment", meaning: "required moment about the east axis" },
-    M_ry: { kind: "moment", meaning: "required moment about the north axis" },
-    M_cx: { kind: "moment", meaning: "design flexural strength about the east axis" },
-    M_cy: { kind: "moment", meaning: "design flexural strength about the north axis" },
+    ...againstStrength,
   },
 });
 
@@ -100,12 +104,7 @@ export const withTorsion = formula({
   source: "AISC 360-22 Eq. H3-6, where torsion is more than a fifth of its strength; biaxial bending summed",
   symbols: {
     U: { kind: "ratio", meaning: "axial force, bending, shear and torsion against strength" },
-    P_r: { kind: "force", meaning: "required axial strength" },
-    P_c: { kind: "force", meaning: "design axial strength" },
-    M_rx: { kind: "moment", meaning: "required moment about the east axis" },
-    M_ry: { kind: "moment", meaning: "required moment about the north axis" },
-    M_cx: { kind: "moment", meaning: "design flexural strength about the east axis" },
-    M_cy: { kind: "moment", meaning: "design flexural strength about the north axis" },
+    ...againstStrength,
     U_v: { kind: "ratio", meaning: "shear and torsion against strength" },
   },
 });

@@ -1,11 +1,11 @@
 /** Lengths over which bars take up their force in concrete: straight in tension, hooked in tension, straight in compression. */
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
+import { hookConcreteFactor } from "../anchors/development.js";
 
 const yieldStrength = { kind: "steelStress", meaning: "yield strength of the bars", field: "foundations.*.bar grade" } as const;
 const root = { kind: "stress", meaning: "square root of the concrete strength, as a stress" } as const;
 const diameter = { kind: "length", meaning: "bar diameter" } as const;
-const concrete = { kind: "stress", meaning: "concrete strength", field: "foundations.*.concrete" } as const;
 
 export const straightLength = formula({
   id: "footing.straight-development",
@@ -21,14 +21,6 @@ export const straightLength = formula({
     s_c: root,
     d_b: diameter,
   },
-});
-
-export const hookConcrete = formula({
-  id: "footing.hook-concrete",
-  text: "psi_c = min(fprime_c / f_15 + 0.6, 1)",
-  source: "ACI 318-19 Table 25.4.3.2 (from memory)",
-  symbols: { psi_c: { kind: "ratio", meaning: "concrete strength factor of hooks" }, fprime_c: concrete },
-  constants: { f_15: "15000 psi" },
 });
 
 export const hookLength = formula({
@@ -91,7 +83,7 @@ export function straight(bar: Bar, cover: number, f_y: number, s_c: number, isHi
 export function hooked({ diameter: d_b, spacing: s }: Bar, f_y: number, fprime_c: number, s_c: number, edition: string, calc: Calc): number {
   if (edition === "ACI 318-14") return calc(hookLengthEarlier, { f_y, s_c, d_b });
   const psi_r = calc(closeBars, { s, d_b }) >= 5 ? 1 : 1.6;
-  return calc(hookLength, { psi_r, psi_c: calc(hookConcrete, { fprime_c }), f_y, s_c, d_b });
+  return calc(hookLength, { psi_r, psi_c: calc(hookConcreteFactor, { fprime_c }), f_y, s_c, d_b });
 }
 
-export const developmentFormulas = [closeBars, straightLength, hookConcrete, hookLength, hookLengthEarlier] as const;
+export const developmentFormulas = [closeBars, straightLength, hookConcreteFactor, hookLength, hookLengthEarlier] as const;

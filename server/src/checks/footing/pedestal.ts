@@ -7,6 +7,7 @@ import { plateContact, type PlateContact } from "../../mechanics/plate-contact.j
 import type { Unstable } from "../../mechanics/plate-contact.js";
 import type { Point } from "../../mechanics/rectangles.js";
 import type { Support } from "../../project/model.js";
+import { leastDistance } from "../anchors/rod-edges.js";
 import { concreteModulus, modularRatio } from "../base/distribution.js";
 import type { Gather } from "../contract.js";
 import { momentX, momentY } from "../pier/grade-forces.js";
@@ -36,19 +37,6 @@ export const barLine = formula({
     c: { kind: "length", meaning: "side or diameter of the pedestal" },
     c_c: { kind: "length", meaning: "clear cover", field: "foundations.*.cover" },
     d_b: { kind: "length", meaning: "diameter of the bars" },
-  },
-});
-
-export const distanceOf = formula({
-  id: "footing.bar-distance",
-  text: "s = sqrt((x_2 - x_1)^2 + (y_2 - y_1)^2)",
-  source: "geometry",
-  symbols: {
-    s: { kind: "length", meaning: "distance of two bars" },
-    x_1: { kind: "length", meaning: "one bar, east" },
-    y_1: { kind: "length", meaning: "one bar, north" },
-    x_2: { kind: "length", meaning: "the other, east" },
-    y_2: { kind: "length", meaning: "the other, north" },
   },
 });
 
@@ -94,13 +82,7 @@ export function readJoint(support: Support, gather: Gather): JointInputs {
   if (x <= 0 || y <= 0) gather.block("the bars with their cover do not fit into the pedestal");
   const places = pedestal.shape === "round" ? barsOnCircle(count, x) : barsOnRectangle(count, x, y);
   if (places === undefined) gather.block(`where ${count} bars stand in a rectangular pedestal is not known: an even number of four or more does`);
-  return { ...pad, bar: { name: bar.name, diameter: bar.diameter, area: bar.area }, count, places: places ?? [], sides, barSpacing: nearest(places ?? []) };
-}
-
-function nearest(places: readonly Point[]): number {
-  let least = Number.POSITIVE_INFINITY;
-  for (const [i, a] of places.entries()) for (const b of places.slice(i + 1)) least = Math.min(least, distanceOf.value({ x_1: a.x, y_1: a.y, x_2: b.x, y_2: b.y }));
-  return Number.isFinite(least) ? least : Number.NaN;
+  return { ...pad, bar: { name: bar.name, diameter: bar.diameter, area: bar.area }, count, places: places ?? [], sides, barSpacing: places ? leastDistance(places) : Number.NaN };
 }
 
 export interface Joint {
