@@ -4,6 +4,7 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
     exclude: ["tests/editor/**", "node_modules/**", "tests/output/**"],
+    setupFiles: ["tests/setup/property-seed.ts"],
     testTimeout: 60_000,
   },
 });

@@ -251,6 +251,13 @@ describe("Laws of a pier in soil", () => {
     );
   });
 
+  it.each([
+    ["a push of 1.3 N, at which rounding is all that is left out of balance", { length: 1.1328129638719244, width: 0.566243811493081, H: 1.2658, M: 0, from: 0.7154656099917328, law: { ...sand, k: 16286828.251578806 }, below: { ...clay, c: 23940.12949016792 }, surface: 0, water: 0 }, 0, false],
+    ["no push, under an axial force that topples it", { length: 1, width: 0.3, H: 0, M: 0, from: 0.3, law: sand, below: sand, surface: 0.5413596923341271, water: 0 }, 3e4, true],
+  ] as const)("has an answer under %s", (_, given, P, givesWay) => {
+    expect(solveBeamOnSprings({ ...argsOf(given), P })?.givesWay).toBe(givesWay);
+  });
+
   it("has springs at its head that give the movement of a small load more", () => {
     const args = { length: 120 * inch, layers: [{ top: 0, law: sand, weight: 110 * pcf }] };
     const at = (H: number, M: number) => solved({ ...args, H, M });

@@ -60,6 +60,12 @@ describe("A plate on its rods alone (P/n and M c over the sum of c²)", () => {
     expect(forcesOf({ rods: row, P: 10, Mx: -1, My: 0 }).every((force) => Math.abs(force - 5) < 1e-9)).toBe(true);
   });
 
+  it("rods nearer to each other than any length that is built stand as one", () => {
+    const rods = [{ x: 0, y: 0 }, { x: 0, y: 0 }, { x: 5e-324, y: 0 }];
+    expect(forcesOf({ rods, P: 9, Mx: 0, My: 0 })).toEqual([3, 3, 3]);
+    expect(solveRodsBothWays({ rods, P: 9, Mx: 0, My: 1 })).toEqual({ unstable: expect.stringContaining("one row") });
+  });
+
   it("two rods in a row hold no moment about the row, and none hold nothing", () => {
     const pair = [{ x: -1, y: 0 }, { x: 1, y: 0 }];
     expect(solveRodsBothWays({ rods: pair, P: 1, Mx: 1, My: 0 })).toEqual({ unstable: expect.stringContaining("one row") });

@@ -70,9 +70,11 @@ describe("p-y curves", () => {
     { type: "springs", k: 1e7, growth: 1e6 },
     { type: "none" },
   ];
+  // At grade itself, or deep enough that a product of depth and movement is a number with all its digits.
+  const depths = fc.oneof(fc.constant(0), fc.double({ min: 1e-9, max: 8, noNaN: true }));
   it("are odd, never fall, and rise by their stiffness", () => {
     fc.assert(
-      fc.property(fc.constantFrom(...laws), fc.double({ min: 0, max: 8, noNaN: true }), fc.double({ min: 1e-7, max: 0.5, noNaN: true }), (law, z, y) => {
+      fc.property(fc.constantFrom(...laws), depths, fc.double({ min: 1e-7, max: 0.5, noNaN: true }), (law, z, y) => {
         const curve = soilCurve(law, z, z, 0.6, 18e3 * z);
         const p = reactionAt(curve, y);
         expect(reactionAt(curve, -y) + p).toBe(0);

@@ -300,7 +300,7 @@ export function solveBeamOnSprings(args: BeamArgs): BeamAnswer | undefined {
   if (load < noLoad && Math.abs(H) < noLoad) {
     // At rest.
     factored = beam.factor(u, false);
-    return factored && answerOf(beam, { ...args, H: 0, M: 0 }, u, factored, 0, 0);
+    return factored ? answerOf(beam, { ...args, H: 0, M: 0 }, u, factored, 0, 0) : toppled(args);
   }
   // The first steps take the springs as straight to where the pier stands: from rest a tangent would be far too stiff or too soft.
   const secants = beam.isLinear ? 0 : 3;
@@ -325,7 +325,7 @@ export function solveBeamOnSprings(args: BeamArgs): BeamAnswer | undefined {
     for (let i = 0; i < u.length; i++) u[i] += part * step[i];
     if (!Number.isFinite(u[0]) || !Number.isFinite(u[1])) return undefined;
     const most = farthest(u);
-    if (beam.isLinear ? steps >= 2 : most > lost * width || (part === 1 && farthest(step) <= still * most)) break;
+    if (beam.isLinear ? steps >= 2 : most > lost * width || farthest(step) <= still * most) break;
   }
   if (steps === mostSteps) return toppled(args);
   return factored && answerOf(beam, args, u, factored, load, steps);

@@ -23,6 +23,9 @@ export interface RodsBothWays {
 /** Share of the squares below which rods count as standing in one row. */
 const inRow = 1e-9;
 
+/** Rods nearer to each other than this stand in one place, m; squares of less have no digits. */
+const onePlace = 1e-9;
+
 const sumOf = (rods: readonly Point[], of: (rod: Point) => number): number => rods.reduce((total, rod) => total + of(rod), 0);
 
 /** P/n and M c over the sum of squares, about both axes at once; or why the rods cannot hold the plate. */
@@ -47,13 +50,13 @@ export function solveRodsBothWays({ rods, P, Mx, My }: RodsBothWaysArgs): RodsBo
   // One rod, or one row of them: only turning in the row's own direction is held.
   const far = places.reduce((most, place) => (Math.hypot(place.x, place.y) > Math.hypot(most.x, most.y) ? place : most));
   const reach = Math.hypot(far.x, far.y);
-  const row = reach > 0 ? { x: far.x / reach, y: far.y / reach } : { x: 0, y: 0 };
+  const row = reach > onePlace ? { x: far.x / reach, y: far.y / reach } : { x: 0, y: 0 };
   const inLine = alongX * row.x + alongY * row.y;
   const across = Math.hypot(alongX - inLine * row.x, alongY - inLine * row.y);
   if (across > inRow * (Math.abs(My) + Math.abs(Mx) + Math.abs(P) * (Math.hypot(middle.x, middle.y) + reach))) {
     return { unstable: "the rods stand in one row and nothing else keeps the plate from turning about it" };
   }
-  return { forces: places.map(({ x, y }) => P / n + (reach > 0 ? (inLine * (x * row.x + y * row.y)) / (xx + yy) : 0)) };
+  return { forces: places.map(({ x, y }) => P / n + (reach > onePlace ? (inLine * (x * row.x + y * row.y)) / (xx + yy) : 0)) };
 }
 
 /** {@link solveRodsBothWays} as a step of a calculation. */

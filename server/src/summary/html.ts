@@ -28,7 +28,7 @@ figure { margin: 8pt 0; break-inside: avoid; }
 figure svg { max-width: 100%; height: auto; }
 figcaption { font-size: 9pt; }
 @page { size: letter; margin: .75in; }
-@media print { :root { color-scheme: light; } body { margin: 0; max-width: none; padding: 0; } }
+@media print { :root { color-scheme: light; } body { margin: 0; max-width: none; padding: 0; } table { font-size: 8pt; line-height: 1.25; } th, td { padding: 1.5pt 3pt; } }
 `;
 
 function print(block: Block): string {

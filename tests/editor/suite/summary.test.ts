@@ -11,6 +11,9 @@ import { waitUntil } from "./wait.js";
 
 const names = ["landing-shelter-summary.html", "landing-shelter-summary.md", "landing-shelter-summary.csv"] as const;
 
+/** ASTM SI 10: 1 kip. */
+const newtonsOfKip = 4448.2216152605;
+
 const plain = (html: string): string =>
   html
     .replace(/<style[\s\S]*?<\/style>/gu, "")
@@ -53,7 +56,12 @@ test("the summary is written beside the notebook, written again, and leaves noth
     const row = [title, clause, ratio?.toFixed(2), demand?.shown, capacity?.shown];
     for (const cell of row) assert.ok(cell === undefined || text.includes(cell), `${cell} of ${title}`);
   }
-  for (const shown of structure.supports.flatMap(({ reactions }) => reactions.map(({ base }) => base.P.shown))) assert.ok(text.includes(shown), `load ${shown}`);
+  // The unit stands in the head of the column.
+  assert.ok(text.includes(" P, kip "), "the head of the loads");
+  for (const { base } of structure.supports.flatMap(({ reactions }) => reactions)) {
+    const kips = Number((base.P.value / newtonsOfKip).toPrecision(4));
+    assert.ok(text.includes(` ${kips} `), `load ${base.P.shown}`);
+  }
 
   await setValue(editor, depthOfPier, "4 ft");
   const { ratio } = findingOf(await check(document.getText()), "columns.south", "pier.embedment");
