@@ -58,6 +58,7 @@ describe("a push off the middle of the roof", () => {
   const roof = { slope: 0, length: 48 * foot, width: 40 * foot, fascia };
   const at = (feet: number, more = {}): Given => ({ roof: { ...roof, "mean height": feet * foot, ...more }, lines });
   const turned = (given: Given) => idsOf(given).filter((id) => id.includes("/toward-"));
+  const byBoth = (given: Given) => idsOf(given).filter((id) => id.endsWith("clockwise"));
 
   it("is taken above 30 ft alone, on roofs rigid in their plane", () => {
     expect(turned(at(30))).toEqual([]);
@@ -81,6 +82,39 @@ describe("a push off the middle of the roof", () => {
         expect(off.Vy - 0.75 * one.Vy).toBeCloseTo((moment * x) / 2500, 3);
         expect(off.P).toBeCloseTo(0.75 * one.P, 3);
       });
+    }
+  });
+
+  it("is taken of both winds at once above 30 ft alone, either leading, where the one across has drag", () => {
+    expect(byBoth(at(30))).toEqual([]);
+    expect(byBoth(at(31, { "rigid in plane": "no" }))).toEqual([]);
+    // Of each of four winds the case that lifts the most and the one that presses the most, two winds across, two ways to turn.
+    expect(byBoth(at(31))).toHaveLength(4 * 2 * 2 * 2);
+    expect(byBoth(at(31, { fascia: undefined }))).toEqual([]);
+  });
+
+  it("of both winds is 0.563 of each, the moments of both pushes added and shared over the sum of the squares", () => {
+    const given = at(31);
+    const { columns, actions } = solved(given);
+    const bare = solved(at(31, { fascia: undefined }));
+    for (const [main, cross] of [["north", "east"], ["south", "west"], ["west", "north"]] as const) {
+      const id = `wind/${main}/A/clear`;
+      const one = totalOf(actions, id);
+      const [before, after] = [totalOf(bare.actions, `wind/${cross}/A/clear`), totalOf(actions, `wind/${cross}/A/clear`)];
+      const [V_x, V_y] = (["Vx", "Vy"] as const).map((part) => Math.abs(one[part]) + Math.abs(after[part] - before[part]));
+      // 0.15 of 40 ft across a push along x, 0.15 of 48 ft across one along y.
+      const moment = 0.563 * 0.15 * foot * (40 * V_x + 48 * V_y);
+      for (const [turning, sense] of [["anticlockwise", 1], ["clockwise", -1]] as const) {
+        const both = `${id}/and-${cross}/${turning}`;
+        const total = totalOf(actions, both);
+        for (const part of parts.slice(0, 3)) expect(total[part]).toBeCloseTo(0.563 * (one[part] + minus(after, before, part)), 4);
+        columns.forEach((column, i) => {
+          const [x, y] = [i % 2 === 0 ? -20 : 20, i < 2 ? -15 : 15];
+          const base = baseOf(column, both);
+          expect(base.Vx).toBeCloseTo(total.Vx / 4 - (sense * moment * y) / (2500 * foot), 3);
+          expect(base.Vy).toBeCloseTo(total.Vy / 4 + (sense * moment * x) / (2500 * foot), 3);
+        });
+      }
     }
   });
 });

@@ -12,9 +12,8 @@ export const loadLines = linesOf("loads", carriesRoof, [
   },
   {
     id: "loads.wind-open-roof",
-    line: "Wind on the main frame of an open roof by ASCE 7-10, 7-16 or 7-22: clear and obstructed flow, cases A and B, wind from each edge, within the range of the figures; three quarters of the winds along both axes at once where they push more together, and three quarters of one wind off the middle of a rigid roof that is higher than the 30 ft up to which a single story is free of it.",
+    line: "Wind on the main frame of an open roof by ASCE 7-10, 7-16 or 7-22: clear and obstructed flow, cases A and B, wind from each edge, within the range of the figures; three quarters of the winds along both axes at once where they push more together, and the pushes of one wind, or of both, off the middle of a rigid roof that is higher than the 30 ft up to which a single story is free of that.",
     by: ["loads.wind"],
-    left: "Of the design wind load cases, winds along both axes off the middle of a roof higher than 30 ft (case 4).",
   },
   {
     id: "loads.wind-drag",
