@@ -31,6 +31,7 @@ export const bases = named(
         embedment: quantity("length", "From the top of the concrete to the bearing face of the head, or to the inside of the hook."),
         "spacing x": quantity("length", "Spacing of the rods along x."),
         "spacing y": quantity("length", "Spacing of the rods along y."),
+        "bolt circle": quantity("length", "Diameter of the circle through the middles of the rods, in place of spacings: rods evenly spaced, the first half a step north of east."),
         places: list("Where each rod stands, in place of a spacing.", point("Place of one rod from the middle of the plate, east and north.")),
         torqued: yesNo("Whether the nuts are tightened by torque or turn beyond snug, which wedges the concrete apart.", { assumed: { text: "yes", source: "the safe side for spacing and edge distance; ACI 318-19 Table 17.9.2(a)" } }),
       },
@@ -54,6 +55,9 @@ export const bases = named(
     ),
     "finish above plate": quantity("length", "Height of the finish above the top of the plate.", { bounds: "zero or more" }),
     protection: choice(["none", "galvanized", "coated", "galvanized and coated", "encased in concrete"], "How plate, nuts and rods are kept from rust."),
+    "rod finish": choice(["plain", "hot-dip galvanized", "mechanically galvanized", "stainless"], "Finish of the anchor rods."),
+    "nut finish": choice(["plain", "hot-dip galvanized", "mechanically galvanized", "stainless"], "Finish of their nuts and washers."),
+    "metals kept apart": yesNo("Whether sleeves and washers keep stainless steel from touching zinc or plain steel."),
     "pocket drains": yesNo("Whether water runs out of the pocket round a plate below the finish."),
     "as built": record("What was found on site where it differs from what was drawn; the checks run on what was built.", {
       noted,

@@ -78,6 +78,7 @@ export const columns = named(
     "weep hole": quantity("length", "Diameter of the hole that drains a closed section just above its base plate, the concrete or the finish, whichever is highest; 0 in where there is none.", { bounds: "zero or more", units: ["in", "mm"] }),
     "vent hole": quantity("length", "Diameter of the hole near the top of a closed section; 0 in where there is none.", { bounds: "zero or more", units: ["in", "mm"] }),
     galvanized: yesNo("Whether the column is dipped in zinc after it is made."),
+    coated: yesNo("Whether the column carries a coating made for the air it stands in."),
     base: reference("bases", "The base the column stands on, by its name under bases."),
     "stands on": reference("foundations", "The foundation below the base, by its name under foundations."),
     reactions,

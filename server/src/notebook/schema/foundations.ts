@@ -1,7 +1,8 @@
 /** What the supports stand on, down to the ground. */
 import { bar, choice, named, number, quantity, record, reference, yesNo } from "../fields.js";
-import { barsShortForm, eachWayShortForm, matShortForm, pedestalShortForm, spacedShortForm, stripShortForm } from "../short-forms.js";
+import { barsShortForm, eachWayShortForm, matShortForm, pedestalShortForm, spacedShortForm } from "../short-forms.js";
 import { combined, noted, reactions } from "./shared.js";
+import { stripFooting, wallFields } from "./walls.js";
 
 const mat = (along: string, across: string) =>
   record(
@@ -23,12 +24,36 @@ export const foundations = named(
     kind: choice(["pier", "footing", "footing on rock", "wall on footing"], "Kind of foundation: a pier, a footing (a pad, alone or with a pedestal, that bears on its ground), a footing doweled to rock, a wall on a strip footing."),
     ground: reference("ground", "The ground it stands in or on, by its name under ground."),
     concrete: quantity("stress", "Concrete strength f'c at 28 days.", { assumed: { text: "3000 psi", source: "a usual lower strength; ACI 318-19 19.2.1 allows no less than 2500 psi" }, units: ["psi", "MPa"] }),
+    "cast against": choice(["the ground", "forms"], "What the concrete is cast against: the cut ground, or forms such as a fiber tube. Left out: the ground, which asks for the larger cover."),
+    "freezing exposure": choice(["F0", "F1", "F2", "F3"], "Exposure of the concrete to freezing (ACI 318-19 Table 19.3.1.1): F0 none, F1 with little water, F2 often wet, F3 often wet and with deicing salts."),
+    "sulfate exposure": choice(["S0", "S1", "S2", "S3"], "Exposure of the concrete to sulfate in soil or water (ACI 318-19 Table 19.3.1.1), from the soil report."),
+    "water exposure": choice(["W0", "W1", "W2"], "Contact of the concrete with water (ACI 318-19 Table 19.3.1.1): W0 dry, W1 wet where low permeability is not asked for, W2 wet where it is."),
+    "corrosion exposure": choice(["C0", "C1", "C2"], "Exposure of the bars to rust (ACI 318-19 Table 19.3.1.1): C0 dry, C1 moist, C2 moist and with chlorides from salt, sea or pool."),
+    "water-cement ratio": number("Largest ratio of water to cementitious materials of the mix, by weight.", { least: 0.25, most: 1 }),
+    "air content": quantity("ratio", "Air entrained in the fresh concrete, as the mix is ordered: 6 %.", { bounds: "zero or more" }),
+    "aggregate size": quantity("length", "Largest nominal size of the aggregate, for the air that is needed.", { units: ["in", "mm"] }),
+    "strength at erection": quantity("stress", "Strength of the concrete on the day the columns are set, by samples cured on the site.", { units: ["psi", "MPa"] }),
+    "days before erection": number("Days from the pour to the day the columns are set, where no samples are tested.", { least: 0, most: 365 }),
+    "tied by": choice(["nothing", "grade beams", "slab"], "What ties the foundation to the others at grade, for earthquakes."),
+    "water in the hole": choice(["pumped dry", "placed under water"], "How concrete is placed where the hole reaches below the water: the hole is kept dry, or the concrete goes in through a pipe from the bottom up."),
+    neighbors: named(
+      "What is dug or built beside the foundation, each under a name of its own: a pool, a trench, a wall, a footing.",
+      record("One thing beside the foundation.", {
+        kind: choice(["pool", "trench", "basement", "retaining wall", "footing"], "What it is."),
+        distance: quantity("distance", "Level distance from the side of the foundation to its nearest face.", { bounds: "zero or more" }),
+        depth: quantity("distance", "Depth of its underside below grade."),
+      }),
+    ),
     diameter: quantity("length", "Diameter of a round pier.", { units: ["in", "mm"] }),
     width: quantity("length", "Side of a square pier or pad along x.", { units: ["in", "ft", "mm"] }),
     length: quantity("length", "Length of the pad along y, or of the whole wall.", { units: ["ft", "m"] }),
     depth: quantity("distance", "Depth of the underside below grade."),
     "above grade": quantity("length", "Height of the top of concrete above grade.", { bounds: "zero or more", assumed: { text: "0 in", source: "top of concrete at grade" } }),
     "ignored depth": quantity("distance", "Depth of soil at the top left out of side resistance and lateral bearing.", { bounds: "zero or more" }),
+    bell: record("The bell at the foot of a round pier, its sides sloping out to the underside.", {
+      diameter: quantity("length", "Diameter of the bell at the underside.", { units: ["in", "mm"] }),
+      height: quantity("length", "Height of the bell.", { units: ["in", "mm"] }),
+    }),
     bars: record("Vertical bars of a pier, or of a footing's pedestal; those of a pedestal go down into the pad and end there in hooks.", { count: number("How many bars.", { integer: true, least: 3, most: 60 }), bar: bar("Bar size.") }, barsShortForm),
     spiral: record("Spiral or ties round the vertical bars.", { bar: bar("Bar size."), pitch: quantity("length", "Pitch.") }, spacedShortForm("pitch")),
     "bar tops": choice(["straight", "hooked", "headed"], "How the vertical bars end at the top of the pier or pedestal.", { assumed: { text: "straight", source: "the safe side for their development" } }),
@@ -39,13 +64,15 @@ export const foundations = named(
     "slab at grade": record("What lies against the pier at grade, where it is to be restrained there.", {
       kind: choice(["tied slab", "loose slab", "pavers"], "A rigid slab tied to the pier by bars or cast round it; a slab that only lies against it; or pavers, which hold nothing."),
       capacity: quantity("force", "Sideways force, allowable, that the slab can take from one pier and pass on to the ground.", { units: ["kip", "kN"] }),
+      joint: quantity("length", "Width of the joint filled with soft board between the slab and the pier or column, through the whole depth of the slab; 0 in where it is poured tight.", { bounds: "zero or more", units: ["in", "mm"] }),
+      "frost protected": yesNo("Whether frost is kept from lifting the slab, by insulation or by a drained bed of clean gravel down to the frost depth."),
     }),
     "ground slope": quantity("slope", "Slope of the ground that falls away beside the pier; left out, the ground is level.", { bounds: "zero or more" }),
     "movement limit": quantity("length", "Limit of the movement at grade; half an inch at most where the ground's lateral bearing is doubled.", { units: ["in", "mm"] }),
     "rotation limit": quantity("angle", "Limit of the pier's lean under a service wind.", { units: ["deg"] }),
     thickness: quantity("length", "Thickness of the wall or of the pad."),
     height: quantity("distance", "Height of the wall above its footing."),
-    footing: record("The strip footing under a wall.", { width: quantity("length", "Width of the footing."), thickness: quantity("length", "Thickness of the footing.") }, stripShortForm),
+    footing: stripFooting,
     pedestal: record(
       "The pedestal on the middle of a footing's pad. Its height follows from the depth, the top of concrete and the thickness of the pad.",
       {
@@ -64,10 +91,10 @@ export const foundations = named(
       assumed: { text: "loose", source: "the safe side; common practice, no source" },
     }),
     "backfill weight": quantity("unitWeight", "Unit weight of the soil above the pad. Left out: that of the ground."),
-    "held down by": choice(["weight", "soil cone", "side friction"], "What holds a footing against uplift beyond its own weight: the soil straight above it, the cone of soil lifted with it, or friction on the sides of the soil above it. A cone and friction are never counted together.", {
-      assumed: { text: "weight", source: "the least of the three; common practice, no source" },
+    "held down by": choice(["weight", "soil cone", "side friction"], "What holds a footing or a pier against uplift beyond its own weight: the soil straight above the pad or bell, the cone of soil lifted with it, or friction on the side. A cone and friction are never counted together. Left out, the side of a pier counts.", {
+      assumed: { text: "weight", source: "the least of the three for a footing; the side of a pier counts; common practice, no source" },
     }),
-    "length per post": quantity("distance", "Length of wall that acts with one post in uplift."),
+    ...wallFields,
     dowels: record("Bars drilled and set into the rock.", {
       count: number("How many dowels act with one support.", { integer: true, least: 1, most: 100 }),
       bar: bar("Dowel size."),
@@ -81,6 +108,8 @@ export const foundations = named(
     "as built": record("What was found on site where it differs from what was drawn; the checks run on what was built.", {
       noted,
       ground: reference("ground", "The ground that was met, by its name under ground: rock met early, fill."),
+      "rock met at": quantity("distance", "Depth below grade at which rock was met, where the drawing has soil."),
+      "rock met by": number("How many of the foundations of the line met it; left out: all of them.", { integer: true, least: 1, most: 200 }),
       concrete: quantity("stress", "Concrete strength by the cylinders.", { units: ["psi", "MPa"] }),
       diameter: quantity("length", "Diameter as poured.", { units: ["in", "mm"] }),
       width: quantity("length", "Side along x as poured.", { units: ["in", "ft", "mm"] }),
@@ -89,7 +118,6 @@ export const foundations = named(
       "above grade": quantity("length", "Height of the top of concrete above grade as poured.", { bounds: "zero or more" }),
       thickness: quantity("length", "Thickness as poured."),
     }),
-    retains: quantity("distance", "Height of soil retained by the wall.", { bounds: "zero or more" }),
     reactions,
     combined,
   }),

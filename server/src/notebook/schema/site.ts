@@ -31,6 +31,11 @@ export const site = record("The criteria of the place.", {
   }),
   "winter wind": number("Winter wind parameter W2 of ASCE 7-22, from its map, for drifting snow.", { least: 0.1, most: 1 }),
   "frost depth": quantity("distance", "Depth the ground freezes to, from the building official.", { bounds: "zero or more", units: ["in", "mm"] }),
+  "frost exception": choice(
+    ["light frame", "other framing"],
+    "The framing, where the exception from frost depth for small free-standing structures is taken: risk category I, eaves no higher than 10 ft, an area of no more than 600 ft² of light framing or 400 ft² of any other (IBC 2021 1809.5). The local official may have other limits.",
+  ),
+  "site class": choice(["A", "B", "BC", "C", "CD", "D", "DE", "E", "F"], "Site class of the ground for earthquakes (ASCE 7-22 Table 20.2-1), for the rule on ties between footings."),
   "seismic design category": choice(["A", "B", "C", "D", "E", "F"], "Seismic design category (ASCE 7-22 Section 11.6)."),
   "short-period acceleration": number("Design spectral acceleration SDS at short periods, as a part of gravity, from the map and the site class (ASCE 7-22 11.4).", { least: 0, most: 5 }),
   "one-second acceleration": number("Design spectral acceleration SD1 at one second, as a part of gravity.", { least: 0, most: 5 }),
