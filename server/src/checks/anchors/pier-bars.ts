@@ -14,7 +14,7 @@ export const outerBars = formula({
     s_b: { kind: "length", meaning: "distance of the outermost vertical bars, center to center" },
     c: { kind: "length", meaning: "side or diameter of the pier" },
     c_c: { kind: "length", meaning: "clear cover of the ties", field: "foundations.*.cover" },
-    d_t: { kind: "length", meaning: "diameter of the ties or spiral", field: "foundations.*.spiral" },
+    d_t: { kind: "length", meaning: "diameter of the ties or spiral", field: "foundations.*.ties" },
     d_b: { kind: "length", meaning: "diameter of the vertical bars", field: "foundations.*.bars" },
   },
 });
@@ -48,7 +48,7 @@ export function barPlaces(support: Support, gather: Gather): PierBars | undefine
   const bars = gather.needs(fields.bars, "vertical bars of the pier");
   const bar = bars ? gather.needs(bars.bar, "size of the vertical bars") : undefined;
   const count = bars ? gather.need(bars.count, "number of vertical bars") : Number.NaN;
-  const tie = gather.needs(fields.spiral?.value.bar, "ties or spiral round the vertical bars")?.diameter ?? Number.NaN;
+  const tie = gather.needs((fields.ties ?? fields.spiral)?.value.bar, "ties or spiral round the vertical bars")?.diameter ?? Number.NaN;
   const cover = gather.need(fields.cover, "clear cover of the bars");
   const pedestal = fields.pedestal?.value;
   const isPedestal = fields.kind?.value === "footing";
