@@ -138,8 +138,10 @@ export interface SupportReport {
   readonly columns: number;
   readonly place: Place;
   readonly worst: { readonly state: State; readonly ratio?: number; readonly check?: string };
-  /** Reactions at each column base, by load case; uplift is a negative P. */
-  readonly reactions: readonly { readonly column: number; readonly caseId: string; readonly case: string; readonly type: string; readonly base: ForcesReport }[];
+  /** Reactions at each column base, by load case; uplift is a negative P. `cells` are its forces in the units of `reactionHeads`. */
+  readonly reactions: readonly { readonly column: number; readonly caseId: string; readonly case: string; readonly type: string; readonly base: ForcesReport; readonly cells: readonly string[] }[];
+  /** P, Vx, Vy, Mx and My of the reactions, each with the one unit its numbers stand in. */
+  readonly reactionHeads: readonly string[];
   /** At strength at the base, and at allowable level at the underside of the foundation. */
   readonly governing: readonly GoverningForces[];
   readonly noActions?: string;

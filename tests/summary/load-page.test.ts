@@ -76,6 +76,23 @@ describe("the loads of the report", () => {
   });
 });
 
+describe("reactions at the column bases", () => {
+  it("stand in one unit to a component, named in its head", () => {
+    for (const { reactions, reactionHeads } of report.structures.flatMap(({ supports }) => supports)) {
+      expect(reactionHeads).toHaveLength(5);
+      reactionHeads.forEach((head, at) => {
+        const [component, unit] = head.split(", ");
+        const factor = { lb: kip / 1000, kip, "lb-ft": (kip * 0.3048) / 1000, "kip-ft": kip * 0.3048 }[unit] ?? Number.NaN;
+        for (const { base, cells } of reactions) {
+          const { value } = base[component as keyof typeof base];
+          // Four digits, and nothing below half of a thousandth.
+          expect(Math.abs(Number(cells[at]) * factor - value)).toBeLessThanOrEqual(Math.max(0.0005 * Math.abs(value), 0.0005 * factor));
+        }
+      });
+    }
+  });
+});
+
 describe("the summary", () => {
   const html = summaryHtml(report);
   const markdown = summaryMarkdown(report);

@@ -5,19 +5,12 @@ import { drawing } from "./drawing.js";
 
 type Reaction = SupportReport["reactions"][number];
 
-const columns = [
-  { head: "Load case" },
-  { head: "Load" },
-  { head: "P", numeric: true },
-  { head: "Vx", numeric: true },
-  { head: "Vy", numeric: true },
-  { head: "Mx", numeric: true },
-  { head: "My", numeric: true },
-];
+/** The unit of each force stands in its head, one for all tables of the support, so that columns compare at a glance. */
+const columnsOf = ({ reactionHeads }: SupportReport) => [{ head: "Load case" }, { head: "Load" }, ...reactionHeads.map((head) => ({ head, numeric: true }))];
 
-const rowOf = ({ case: name, type, base }: Reaction) => ({
+const rowOf = ({ case: name, type, base, cells }: Reaction) => ({
   attributes: { "data-case": name, "data-uplift": base.P.value < 0 },
-  cells: [name, type, base.P.shown, base.Vx.shown, base.Vy.shown, base.Mx.shown, base.My.shown],
+  cells: [name, type, ...cells],
 });
 
 const signs =
@@ -27,7 +20,7 @@ const signs =
 export const loads = (support: SupportReport, signConvention: string): Child => {
   const numbers = [...new Set(support.reactions.map(({ column }) => column))];
   const tableOf = (number: number, caption: string) =>
-    table(caption, columns, support.reactions.filter(({ column }) => column === number).map(rowOf));
+    table(caption, columnsOf(support), support.reactions.filter(({ column }) => column === number).map(rowOf));
   return h(
     "section",
     { "data-key": "loads", "aria-labelledby": "loads" },

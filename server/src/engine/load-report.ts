@@ -1,9 +1,10 @@
 /** The loads of a roof and the governing forces of a support as parts of the report. */
-import type { ForcesReport, GoverningForces, LoadCaseReport, StructureReport } from "../../../shared/report.js";
+import type { ForcesReport, GoverningForces, LoadCaseReport, StructureReport, SupportReport } from "../../../shared/report.js";
 import type { ColumnActions, Forces } from "../actions/demand.js";
 import type { CasePage } from "../actions/load-page.js";
 import type { LoadPart } from "../actions/roof-case.js";
 import type { Support } from "../project/model.js";
+import { forceColumns } from "../summary/force-cells.js";
 import { forceRows, governingRows } from "../summary/force-rows.js";
 import { format } from "../units/format.js";
 import type { UnitSystem } from "../units/kinds.js";
@@ -49,6 +50,18 @@ function caseReport(page: CasePage, system: UnitSystem): LoadCaseReport {
 export function loadsReport({ actions, system }: CheckedDocument): StructureReport["loads"] {
   const page = actions.loadPage();
   return page && { velocityPressure: amount(page.q_h, "pressure", system), velocityPressureSource: page.q_hClause, cases: page.cases.map((one) => caseReport(one, system)) };
+}
+
+/** The reactions of every column by load case, their forces also as cells of tables. */
+export function reactionsReport(columns: readonly ColumnActions[], system: UnitSystem): Pick<SupportReport, "reactions" | "reactionHeads"> {
+  const rows = columns.flatMap(({ cases }, i) =>
+    cases.map(({ loadCase, base }) => ({ column: i + 1, caseId: loadCase.id, case: loadCase.title, type: loadCase.type, base: forces(base, system) })),
+  );
+  const { heads, rows: cells } = forceColumns(
+    rows.map(({ base }) => base),
+    system,
+  );
+  return { reactions: rows.map((row, i) => ({ ...row, cells: cells[i] })), reactionHeads: heads };
 }
 
 /** What an engineer looks for first: the base at strength, the underside at allowable level. */

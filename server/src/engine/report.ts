@@ -23,7 +23,7 @@ import type { Checked, CheckedDocument } from "./check-text.js";
 import { levelsTried } from "../checks/contract.js";
 import { notCoveredText } from "../checks/coverage.js";
 import { derive } from "./derive.js";
-import { forces, governingReport, loadsReport } from "./load-report.js";
+import { governingReport, loadsReport, reactionsReport } from "./load-report.js";
 import { placeOf } from "./place.js";
 import { stepReports } from "./steps.js";
 import { countStates, resultsOf, worstFirst, worstOf } from "./worst.js";
@@ -180,12 +180,7 @@ export function supportReport(document: CheckedDocument, support: Support, lines
     columns: support.places.length,
     place: placeOf(support.span, lines),
     worst: { state: worst.state, ratio: worst.ratio, check: worst.check },
-    reactions:
-      "unknown" in reaching
-        ? []
-        : reaching.flatMap((column, i) =>
-            column.cases.map((row) => ({ column: i + 1, caseId: row.loadCase.id, case: row.loadCase.title, type: row.loadCase.type, base: forces(row.base, system) })),
-          ),
+    ...reactionsReport("unknown" in reaching ? [] : reaching, system),
     governing: "unknown" in reaching ? [] : governingReport(support, reaching, system),
     noActions: "unknown" in reaching ? reaching.unknown : undefined,
     findings: worstFirst(results).map((result) => findingReport(document, result, lines, options)),

@@ -1,7 +1,6 @@
 /** The summary as blocks, built once and printed as HTML or Markdown. */
 import type { FindingReport, Report, StructureReport, SupportReport } from "../../../shared/report.js";
 import { signConvention, signConventionWords } from "../drawing/sign-convention.js";
-import { forceColumns } from "./force-cells.js";
 import { governing } from "./governing.js";
 import { loadPage } from "./load-page.js";
 
@@ -41,16 +40,15 @@ export function verdict(structure: StructureReport): string {
 function loads(support: SupportReport, system: StructureReport["units"]): Block[] {
   if (support.noActions) return [paragraph(`No loads: ${support.noActions}.`)];
   const several = support.columns > 1;
-  const { heads, rows: cells } = forceColumns(support.reactions.map(({ base }) => base), system);
   return [
     {
       type: "table",
       caption: `Reactions at each column base of ${support.name}, unfactored`,
-      head: [...(several ? ["Column"] : []), "Load case", ...heads],
-      rows: support.reactions.map((row, i) => [
+      head: [...(several ? ["Column"] : []), "Load case", ...support.reactionHeads],
+      rows: support.reactions.map((row) => [
         ...(several ? [String(row.column)] : []),
         row.case,
-        ...cells[i],
+        ...row.cells,
       ]),
       numeric: several ? [2, 3, 4, 5, 6] : [1, 2, 3, 4, 5],
     },
