@@ -1,4 +1,4 @@
-/** Where anchor rods stand on a base plate: on the rectangle of their spacings, about the center of the plate. */
+/** Where anchor rods stand on a base plate: on the rectangle of their spacings or on a bolt circle, about the center of the plate. */
 import type { Point } from "./rectangles.js";
 
 /** Why the rods have no places, in trade words. */
@@ -45,4 +45,18 @@ export function rodPattern(count: number, spacingX: number | undefined, spacingY
   if (count === 4) return corners;
   if (count === 6) return [...corners, ...(spacingX >= spacingY ? onSidesAlongX : onSidesAlongY)];
   return [...corners, ...onSidesAlongX, ...onSidesAlongY];
+}
+
+/**
+ * Places of `count` rods evenly round a circle of this diameter (through the rod centers, m). The first stands half a step north of east, so that
+ * four of them make a square along the axes. A circle of no size, or fewer than three rods, has no places.
+ */
+export function rodCircle(count: number, diameter: number): readonly Point[] | NoPattern {
+  if (count < 3) return { problem: `${count === 1 ? "one rod makes" : "two rods make"} no bolt circle: give their spacing` };
+  if (!(diameter > 0)) return { problem: "the bolt circle has no size" };
+  const step = (2 * Math.PI) / count;
+  return Array.from({ length: count }, (_, i) => {
+    const angle = step * (i + 0.5);
+    return { x: (diameter / 2) * Math.cos(angle), y: (diameter / 2) * Math.sin(angle) };
+  });
 }

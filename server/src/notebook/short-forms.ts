@@ -139,15 +139,17 @@ export const anchorsShortForm: ShortForm = {
       const deep = /^(.+?)\s+(?:deep|embedment|embedded)$/iu.exec(piece.text);
       const square = /^(.+?)\s+square$/iu.exec(piece.text);
       const hook = /^(.+?)\s+hook$/iu.exec(piece.text);
+      const circle = /^(.+?)\s+bolt\s+circle$/iu.exec(piece.text);
       const pattern = pieces(piece.text, by, piece.start);
       if (deep) found.push(part("embedment", { text: deep[1], start: piece.start }));
       else if (hook) found.push(part("hook length", { text: hook[1], start: piece.start }));
+      else if (circle) found.push(part("bolt circle", { text: circle[1], start: piece.start }));
       else if (square) found.push(part("spacing x", { text: square[1], start: piece.start }), part("spacing y", { text: square[1], start: piece.start }));
-      else if (lower === "headed" || lower === "hooked") found.push(part("end", piece));
+      else if (lower === "headed" || lower === "hooked" || lower === "set in adhesive") found.push(part("end", piece));
       else if (pattern.length === 2) found.push(part("spacing x", pattern[0]), part("spacing y", pattern[1]));
       else {
         return {
-          problem: `"${piece.text}" is not understood here; after the rods come headed or hooked, the depth (20 in deep) and the pattern (10 in square, or 10 in x 6 in).`,
+          problem: `"${piece.text}" is not understood here; after the rods come headed, hooked or set in adhesive, the depth (20 in deep) and the pattern (10 in square, 10 in x 6 in, or 12 in bolt circle).`,
           at: piece.start,
           length: piece.text.length,
         };

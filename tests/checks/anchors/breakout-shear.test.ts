@@ -184,7 +184,7 @@ describe("cracking and bars at the edge (ACI 318-19 Table 17.7.2.5.1)", () => {
   it("says what to change", () => {
     const inputs = within(inputsOf(single), [far, 6, far, far]);
     expect(breakoutShear.advise!(inputs, run(breakoutShear, inputs, push(7)), say)).toBe(
-      "7 kip shear toward the edge; the concrete before the rods holds 5.856 kip. Set the rods farther from the edge or widen the concrete, weld plate washers to the plate so that the far rods take it too, or have anchor reinforcement designed for all of it.",
+      "7 kip shear toward the edge; the concrete before the rods holds 5.856 kip. Set the rods farther from the edge or widen the concrete, weld plate washers to the plate so that the far rods take it too, or give it hairpins for all of it (foundation, hairpins).",
     );
   });
 

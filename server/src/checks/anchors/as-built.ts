@@ -32,14 +32,14 @@ export const holePlay = formula({
   symbols: { p_h: { kind: "length", meaning: "how far off a rod still passes its hole" }, d_h: { kind: "length", meaning: "diameter of the hole", field: "bases.*.hole" }, d_a: rod },
 });
 
-const placing = ["count", "spacing x", "spacing y", "places"] as const;
+const placing = ["count", "spacing x", "spacing y", "bolt circle", "places"] as const;
 type Placing = (typeof placing)[number];
 
 /** The pattern as it was drawn, out of an entry in which what was found stands over it; undefined where no place differs. */
 function drawnPattern(base: Base, anchors: Anchors): Pick<Anchors, Placing> | undefined {
   const moved = differencesOf(base).filter(({ built }) => placing.some((name) => built.path.endsWith(`.anchors.${name}`)));
   if (moved.length === 0) return undefined;
-  const drawn: Record<Placing, unknown> = { count: anchors.count, "spacing x": anchors["spacing x"], "spacing y": anchors["spacing y"], places: anchors.places };
+  const drawn: Record<Placing, unknown> = { count: anchors.count, "spacing x": anchors["spacing x"], "spacing y": anchors["spacing y"], "bolt circle": anchors["bolt circle"], places: anchors.places };
   for (const { drawn: before, built } of moved) for (const name of placing) if (built.path.endsWith(`.anchors.${name}`)) drawn[name] = before;
   return drawn as Pick<Anchors, Placing>;
 }

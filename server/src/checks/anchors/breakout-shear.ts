@@ -6,6 +6,7 @@
  */
 import { formula } from "../../formula/declare.js";
 import { plainCalc } from "../../formula/calc.js";
+import type { Calc } from "../../formula/types.js";
 import { edgeNames, type EdgeName, type EdgeRow } from "../../mechanics/edge-rows.js";
 import type { Forces } from "../../mechanics/forces.js";
 import type { Support } from "../../project/model.js";
@@ -14,6 +15,7 @@ import { check, unchecked, weigh, type Gather } from "../contract.js";
 import { oncePerInputs } from "../once.js";
 import { readCone } from "./cone.js";
 import { anchorEditions, noteEdition } from "./factors.js";
+import { readHairpinSides, type HairpinSides } from "./hairpins.js";
 import { usedPart } from "./ratio.js";
 import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
 import { rowsToward, wedgeFormulas, wedgeStrength, type WedgeInputs, type WedgeStrength } from "./shear-wedge.js";
@@ -22,6 +24,8 @@ export interface ShearBreakoutInputs extends WedgeInputs {
   readonly path: ShearPath;
   readonly seismic: SeismicAnchors;
   readonly phi: number;
+  /** Shear that hairpins take in place of the concrete. */
+  readonly hairpins: HairpinSides;
 }
 
 export const shearBreakoutStrength = formula({
@@ -77,6 +81,13 @@ function partsAt(edge: EdgeName, { Vx, Vy }: Forces): { readonly V_n: number; re
   return { V_n: Math.max(0, outward), V_t: Math.abs(isAcross ? Vy : Vx) };
 }
 
+/** The shear that is left to the concrete. */
+function shearOnConcrete({ hairpins: { takesX, takesY } }: ShearBreakoutInputs, forces: Forces, calc: Calc): Forces {
+  if (!takesX && !takesY) return forces;
+  calc.note(takesX && takesY ? "Hairpins take all of the shear in place of the concrete; that is a check of its own." : `Hairpins take the shear along ${takesX ? "x" : "y"} in place of the concrete; that is a check of its own.`);
+  return { ...forces, Vx: takesX ? 0 : forces.Vx, Vy: takesY ? 0 : forces.Vy };
+}
+
 /** Reads what breakout in shear depends on. */
 export function readWedge(support: Support, gather: Gather, place: number): ShearBreakoutInputs {
   const { factors, ...cone } = readCone(support, gather, place);
@@ -90,6 +101,7 @@ export function readWedge(support: Support, gather: Gather, place: number): Shea
     isWelded: gather.may(fields?.["washers welded"]) ?? false,
     psi_cV: (isCracked ? factors?.shearCracked[bars] : factors?.shearUncracked) ?? Number.NaN,
     phi: factors?.shearBreakout ?? Number.NaN,
+    hairpins: readHairpinSides(support, gather),
   };
 }
 
@@ -103,7 +115,7 @@ export const breakoutShear = check({
   fails: "The rods push off the concrete between them and an edge or a corner.",
   seen: "A spall on the side of a pier below the plate, or a corner of a wall's end broken off at the rods.",
   range:
-    "Cast-in rods in normalweight concrete, without supplementary or anchor reinforcement; bars at the edge count only where the notebook states them. With loose washers the row nearest the edge takes all the shear, two rods of it at most, on the safe side of sharing it; with washers welded to the plate the row farthest from the edge takes all. A round pier is taken as the square inside it. " +
+    "Cast-in rods in normalweight concrete, without supplementary reinforcement; where hairpins are given it takes none of the shear they stand against. Bars at the edge count only where the notebook states them. With loose washers the row nearest the edge takes all the shear, two rods of it at most, on the safe side of sharing it; with washers welded to the plate the row farthest from the edge takes all. A round pier is taken as the square inside it. " +
     "Twisting of the base is not in it; soil against the pier is not counted on.",
   formulas: [...wedgeFormulas, shearTowardEdge, shearBreakoutStrength, alongEdgeStrength, ...shearPathFormulas, ...seismicFormulas],
   applies: (support) => support.base !== undefined,
@@ -116,7 +128,7 @@ export const breakoutShear = check({
     if ("because" in demand) return unchecked(demand.because);
     const { phi } = inputs;
     noteEdition(inputs.edition, "breakoutShear", calc);
-    const forces = shearOnRods(inputs.path, demand, calc);
+    const forces = shearOnConcrete(inputs, shearOnRods(inputs.path, demand, calc), calc);
     const cases = casesOf(inputs);
     let governing = cases[0];
     let most = 0;
@@ -147,5 +159,5 @@ export const breakoutShear = check({
     return weigh(calc(shearTowardEdge, { V_n, V_t, V_cbg, V_par }), calc(shearBreakoutStrength, { phi, V_cbg }), "force");
   },
   advise: (inputs, outcome, say) =>
-    `${say.show(outcome.demand, "force")} shear toward the edge; the concrete before the rods holds ${say.show(outcome.capacity, "force")}. Set the rods farther from the edge or widen the concrete${inputs.isWelded ? "" : ", weld plate washers to the plate so that the far rods take it too"}, or have anchor reinforcement designed for all of it.`,
+    `${say.show(outcome.demand, "force")} shear toward the edge; the concrete before the rods holds ${say.show(outcome.capacity, "force")}. Set the rods farther from the edge or widen the concrete${inputs.isWelded ? "" : ", weld plate washers to the plate so that the far rods take it too"}, or give it hairpins for all of it (foundation, hairpins).`,
 });

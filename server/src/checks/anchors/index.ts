@@ -3,6 +3,7 @@ import { rodsAsBuilt } from "./as-built.js";
 import { breakoutShear } from "./breakout-shear.js";
 import { breakoutTension } from "./breakout-tension.js";
 import { fit } from "./fit.js";
+import { hairpins } from "./hairpins.js";
 import { interaction } from "./interaction.js";
 import { pryout } from "./pryout.js";
 import { pullout } from "./pullout.js";
@@ -15,7 +16,7 @@ import { steelTension } from "./steel-tension.js";
 import { topTies } from "./top-ties.js";
 
 /** Checks of cast-in anchor rods in tension, in shear and in both. */
-export const anchorChecks = [steelTension, breakoutTension, reinforcementTension, pullout, sideFaceBlowout, steelShear, breakoutShear, pryout, interaction];
+export const anchorChecks = [steelTension, breakoutTension, reinforcementTension, pullout, sideFaceBlowout, steelShear, breakoutShear, hairpins, pryout, interaction];
 
 /** Rules of the rods and their concrete, which take no load. */
 export const anchorRules: readonly RuleDecl[] = [spacing, fit, topTies, rodSteel, rodsAsBuilt];

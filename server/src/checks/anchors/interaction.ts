@@ -12,6 +12,7 @@ import { check, unchecked, weigh, type CheckDecl, type Unchecked, type Weighed }
 import { breakoutShear } from "./breakout-shear.js";
 import { breakoutTension } from "./breakout-tension.js";
 import { anchorEditions, noteEdition } from "./factors.js";
+import { hairpins } from "./hairpins.js";
 import { pryout } from "./pryout.js";
 import { pullout } from "./pullout.js";
 import { usedPart } from "./ratio.js";
@@ -23,7 +24,7 @@ import { steelTension } from "./steel-tension.js";
 type Mode = CheckDecl<any, "strength">;
 
 const tensionModes: readonly Mode[] = [steelTension, breakoutTension, reinforcementTension, pullout, sideFaceBlowout];
-const shearModes: readonly Mode[] = [steelShear, breakoutShear, pryout];
+const shearModes: readonly Mode[] = [steelShear, breakoutShear, hairpins, pryout];
 const modes: readonly Mode[] = [...tensionModes, ...shearModes];
 
 export interface InteractionInputs {

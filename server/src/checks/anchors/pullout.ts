@@ -93,7 +93,7 @@ export const pullout = check({
   seen: "Hooked bolts drawn out of a pier whole, with no cone of concrete on them.",
   range: "Cast-in headed rods and J or L bolts. A hook counts from 3 to 4.5 rod diameters; what is longer earns nothing.",
   formulas: [concreteStrengthUsed, headPullout, hookPullout, hookRange, pulloutStrength, concreteModulus, modularRatio, ...seismicFormulas],
-  applies: (support) => support.base !== undefined,
+  applies: (support) => support.base !== undefined && support.base.fields.anchors?.value.end?.value !== "set in adhesive",
   inputs: (support, gather, place): PulloutInputs => {
     const base = readBase(support, gather, place);
     const fields = support.base?.fields;
@@ -113,7 +113,7 @@ export const pullout = check({
       ...base,
       seismic: readSeismic(support, gather),
       edition: factors?.edition ?? "",
-      end: end ?? "headed",
+      end: end === "hooked" ? end : "headed",
       A_brg,
       e_h,
       psi_cP: factors?.pulloutCracking[isCracked ? "cracked" : "uncracked"] ?? Number.NaN,

@@ -156,7 +156,7 @@ export const sideFaceBlowout = check({
     "Cast-in headed rods in normalweight concrete, deeper than 2.5 times their edge distance; others are not tried. A row is taken as if each rod in it pulled as the most loaded one does. As in ACI 318, the factor for a corner is taken on rods that act alone, and none on rows. A round pier is taken as the square inside it. " +
     "Anchor reinforcement does not replace it.",
   formulas: [concreteModulus, modularRatio, concreteStrengthUsed, deepFrom, blowoutReach, sideFaceBlowoutSingle, blowoutGroup, blowoutCorner, rowPull, blowoutStrength, ...seismicFormulas],
-  applies: (support) => support.base !== undefined && support.base.fields.anchors?.value.end?.value !== "hooked",
+  applies: (support) => support.base !== undefined && (support.base.fields.anchors?.value.end?.value ?? "headed") === "headed",
   inputs: (support, gather, place): BlowoutInputs => {
     const { factors, ...cone } = readCone(support, gather, place);
     gather.needs(support.base?.fields.anchors?.value.end, "end of the rods, headed or hooked");

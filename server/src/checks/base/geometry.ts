@@ -84,7 +84,7 @@ export function readBase(support: Support, gather: Gather, place: number): BaseI
 
   const rod = Number.isFinite(d_a) ? rodByDiameter(d_a) : undefined;
   if (Number.isFinite(d_a) && !rod) gather.block("no anchor rod of this diameter is known here: 1/2 to 2 in in the sizes of ASTM F1554");
-  for (const place of [anchors?.places, anchors?.["spacing x"], anchors?.["spacing y"]]) gather.may<unknown>(place);
+  for (const place of [anchors?.places, anchors?.["spacing x"], anchors?.["spacing y"], anchors?.["bolt circle"]]) gather.may<unknown>(place);
   const pattern = (Number.isFinite(count) ? rodPlaces(anchors) : undefined) ?? [];
   const rods = "problem" in pattern ? [] : pattern;
   if ("problem" in pattern) gather.block(pattern.problem);

@@ -25,7 +25,7 @@ export const bases = named(
         count: number("How many rods.", { integer: true, least: 1, most: 16 }),
         diameter: quantity("length", "Rod diameter."),
         grade: choice(["F1554 Gr 36", "F1554 Gr 55", "F1554 Gr 105"], "Rod grade.", { also: { "F1554 Gr. 36": "F1554 Gr 36", "F1554 Gr. 55": "F1554 Gr 55", "F1554 Gr. 105": "F1554 Gr 105" } }),
-        end: choice(["headed", "hooked"], "How the rod ends in the concrete: a head (nut) or a hook."),
+        end: choice(["headed", "hooked", "set in adhesive"], "How the rod ends in the concrete: a head (nut) or a hook, cast in; or straight, set in adhesive in a drilled hole."),
         head: choice(["heavy hex nut", "hex nut"], "The head at the embedded end.", { assumed: { text: "heavy hex nut", source: practice } }),
         "hook length": quantity("length", "From the inner face of the shaft to the tip of the hook."),
         embedment: quantity("length", "From the top of the concrete to the bearing face of the head, or to the inside of the hook."),
