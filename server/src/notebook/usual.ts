@@ -18,6 +18,7 @@ const ranges: Readonly<Record<string, Range>> = {
   "ground.*.bearing": ["100 psf", "200 ksf"],
   "ground.*.lateral bearing": ["10 psf/ft", "5000 psf/ft"],
   "ground.*.side resistance": ["1 psf", "20 ksf"],
+  "ground.*.adfreeze stress": ["0.5 psi", "150 psi"],
   "ground.*.unit weight": ["50 pcf", "250 pcf"],
   "ground.*.friction angle": ["0 deg", "50 deg"],
   "ground.*.cohesion": ["0 psf", "20 ksf"],
@@ -67,6 +68,8 @@ const ranges: Readonly<Record<string, Range>> = {
   "ground.*.cushion": ["0 in", "20 ft"],
   "foundations.*.diameter": size,
   "foundations.*.width": size,
+  "foundations.*.bell.diameter": ["6 in", "30 ft"],
+  "foundations.*.bell.height": ["3 in", "20 ft"],
   "foundations.*.length": ["3 in", "2000 ft"],
   "foundations.*.thickness": ["3 in", "20 ft"],
   "foundations.*.depth": ["1 in", "100 ft"],
@@ -90,6 +93,14 @@ const ranges: Readonly<Record<string, Range>> = {
   "foundations.*.rotation limit": ["0.02 deg", "5 deg"],
   "foundations.*.dowels.into rock": ["1 in", "60 ft"],
   "foundations.*.dowels.hole": ["0.3 in", "12 in"],
+  "foundations.*.dowels.spacing": ["2 in", "12 ft"],
+  "foundations.*.dowels.row spacing": ["2 in", "12 ft"],
+  "foundations.*.dowels.in concrete": ["1 in", "20 ft"],
+  "foundations.*.dowels.lap": ["1 in", "12 ft"],
+  "foundations.*.dowels.bar bond": ["10 psi", "4000 psi"],
+  "foundations.*.dowels.rock face": ["0.1 ft", "500 ft"],
+  "ground.*.weathered depth": ["0 ft", "60 ft"],
+  "ground.*.rock slope": ["0 in 12", "24 in 12"],
 };
 
 const named = new Set(["ground", "columns", "bases", "foundations"]);

@@ -46,7 +46,7 @@ export const wallFields = {
   "movement joints": list("Joints that part the wall and its footing, by their distance from the wall's west or south end.", quantity("distance", "Distance of one joint from the wall's west or south end.")),
   "post spread": choice(["45 degrees", "30 degrees", "plate alone"], "How the forces of a post spread down the wall from its base plate to each side. Practice differs and no standard settles it, so it has no default."),
   key: record(
-    "Key below the strip footing of a wall, against sliding.",
+    "Key below the strip footing of a wall, or below a pad on rock, against sliding.",
     { width: quantity("length", "Width of the key across the wall."), depth: quantity("length", "Depth of the key below the footing."), "from toe": quantity("length", "From the toe's edge to the near face of the key.", { bounds: "zero or more" }) },
     { ...stripShortForm, example: "12 in x 10 in" },
   ),
