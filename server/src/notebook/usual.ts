@@ -56,6 +56,7 @@ const ranges: Readonly<Record<string, Range>> = {
   "bases.*.anchors.embedment": ["1 in", "10 ft"],
   "bases.*.anchors.spacing x": ["1 in", "6 ft"],
   "bases.*.anchors.spacing y": ["1 in", "6 ft"],
+  "bases.*.anchors.stretch length": ["1 in", "10 ft"],
   "bases.*.anchors.bolt circle": ["2 in", "6 ft"],
   "bases.*.as built.anchors.lean": ["0 in 12", "12 in 12"],
   "bases.*.as built.anchors.bent": ["0 deg", "120 deg"],

@@ -44,4 +44,10 @@ describe("Bearing under a pier", () => {
   it("has no presumptive bearing on organic soil", () => {
     expect(read(pierBearing, tube(12, { class: "topsoil" })).blocks.join()).toMatch(/organic/);
   });
+
+  // 30 kip and 4,712 lb on the 12.57 ft² of a bell of 4 ft; the pier is not lighter in water where it presses.
+  it("spreads the load over a bell and counts the bell's weight, dry", () => {
+    const found = weigh(pierBearing, tube(24, { class: "CL", "water table": 0 }, { depth: 8 * foot, bell: { diameter: 4 * foot, height: 1.5 * foot } }), allowable({ P: 30 * kip }));
+    expect(found.demand / psf).toBeCloseTo((30_000 + 3769.9 + 942.5) / 12.5664, 0);
+  });
 });

@@ -30,8 +30,8 @@ const pierLines = linesOf("pier", isPier, [
   {
     id: "pier.pull",
     line: "Uplift of the pier: weight, side resistance, bell, soil cone, water, grip of frost.",
-    by: ["pier.uplift"],
-    left: "Bells, soil cones, groups of piers, and the grip of frozen soil that jacks a pier up.",
+    by: ["pier.uplift", "pier.frost-grip"],
+    left: "Piers nearer than three widths as a group, cones of soil that meet, and the grip of frozen soil where no adfreeze stress is stated under the ground.",
   },
   { id: "pier.end", line: "Bearing under the pier, with eccentricity.", by: ["pier.bearing"], left: "Eccentric bearing under a pier that is not held by the soil beside it, and settlement." },
   { id: "pier.concrete", line: "Concrete of the pier: axial load with bending, shear, least bars, spiral or ties, cover, lap of rods and bars.", by: [], left: "Concrete of the pier: bending with axial load or pull, shear, least bars, spiral or ties, cover, lap of rods and bars, pier against plate size." },
@@ -41,8 +41,8 @@ const footingLines = linesOf("footing", isFooting, [
   {
     id: "footing.stability",
     line: "Footings on soil: bearing with partial contact, overturning, sliding, uplift.",
-    by: ["footing.bearing", "footing.overturning", "footing.sliding", "footing.uplift"],
-    left: "Footings on soil: column off the middle of its pad, two columns on one pad, ties between footings, grip of frozen soil, slopes.",
+    by: ["footing.bearing", "footing.overturning", "footing.sliding", "footing.uplift", "footing.frost-grip"],
+    left: "Footings on soil: column off the middle of its pad, two columns on one pad, ties between footings, grip of frozen soil where no adfreeze stress is stated, slopes.",
     applies: isPad,
   },
   {

@@ -4,6 +4,7 @@ import { footingBearing } from "./bearing.js";
 import { bearingCapacity } from "./bearing-capacity.js";
 import { footingDevelopment } from "./development.js";
 import { footingFlexure } from "./flexure.js";
+import { footingFrostGrip } from "./frost-grip.js";
 import { footingJointBars } from "./joint-bars.js";
 import { footingJointBearing } from "./joint-bearing.js";
 import { footingJointDevelopment } from "./joint-development.js";
@@ -19,6 +20,7 @@ import { footingUplift } from "./uplift.js";
 
 export const footingChecks: readonly CheckDecl[] = [
   footingUplift,
+  footingFrostGrip,
   footingOverturning,
   footingSliding,
   footingBearing,

@@ -6,9 +6,11 @@
  * is taken off for the soil the pier displaces or for side resistance (the code adds it to end bearing only by a report).
  */
 import { formula } from "../../formula/declare.js";
+import type { Calc } from "../../formula/types.js";
 import { check, weigh } from "../contract.js";
 import { deadFactor } from "../site/dead-factor.js";
 import { groundValue, type GroundValue } from "../site/ground-values.js";
+import { bellArea, bellFormulas, bellOf, withBell } from "./bell.js";
 import { areaOf, isPier, type PierBody, pierWeight, readPier, roundArea, squareArea, weightOf } from "./body.js";
 
 export const pierPressure = formula({
@@ -37,8 +39,8 @@ export const pierBearing = check({
   fails: "The ground under the pier gives way and the column goes down.",
   seen: "A roof that sags to one column, or a beam that has lifted off its neighbor.",
   range:
-    "Concentric: the moment of an embedded pier goes into the soil beside it and is left to the embedment. The pier's weight counts in full, dry and without the soil it displaces; side resistance is not added. No bell. Settlement is not checked.",
-  formulas: [roundArea, squareArea, pierWeight, pierPressure],
+    "Concentric: the moment of an embedded pier goes into the soil beside it and is left to the embedment. The pier's weight counts in full, dry and without the soil it displaces; side resistance is not added. A bell counts with its area and its weight. Settlement is looked at on its own where the modulus of the ground is stated.",
+  formulas: [roundArea, squareArea, pierWeight, ...bellFormulas, withBell, bellArea, pierPressure],
   applies: isPier,
   inputs: (support, gather): BearingInputs => ({
     ...readPier(support, gather),
@@ -46,13 +48,20 @@ export const pierBearing = check({
   }),
   fixedBy: (support) => support.foundation?.fields.diameter ?? support.foundation?.fields.width ?? support.foundation,
   evaluate: (inputs, demand, calc) => {
-    const A_b = areaOf(inputs, calc);
-    const W = weightOf(inputs, A_b, inputs.depth, calc);
+    const shaft = areaOf(inputs, calc);
+    const W = fullWeight(inputs, shaft, calc);
+    const A_b = inputs.bell ? calc(bellArea, { D_b: inputs.bell.diameter }) : shaft;
     const { factor: f_D, note } = deadFactor(demand);
     calc.note(note);
     calc.note(inputs.bearing.from);
     return weigh(calc(pierPressure, { P: demand.base.P, f_D, W, A_b }), inputs.bearing.value, "pressure");
   },
   advise: (inputs, outcome, say) =>
-    `${say.show(inputs.size, "length")} ${inputs.shape === "round" ? "diameter" : "square"} bears ${say.show(outcome.demand, "pressure")}; ${say.show(outcome.capacity, "pressure")} allowed. Widen the pier.`,
+    `${say.show(inputs.bell?.diameter ?? inputs.size, "length")} ${inputs.shape === "round" ? "diameter" : "square"} bears ${say.show(outcome.demand, "pressure")}; ${say.show(outcome.capacity, "pressure")} allowed. Widen the ${inputs.bell ? "bell" : "pier"}.`,
 });
+
+/** Dry weight of shaft and bell, N. */
+function fullWeight(inputs: PierBody, shaft: number, calc: Calc): number {
+  const W = weightOf(inputs, shaft, inputs.depth, calc);
+  return inputs.bell ? calc(withBell, { W, W_b: bellOf(inputs.bell, inputs.size, false, calc).weight }) : W;
+}

@@ -1,8 +1,9 @@
-/** Size and weight of a pier cast in soil: round by its diameter, square by its side, straight from top to bottom. */
+/** Size and weight of a pier cast in soil: round by its diameter, square by its side, straight from top to bottom or with a bell at its foot. */
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import type { Support } from "../../project/model.js";
 import type { Gather } from "../contract.js";
+import { type Bell, readBell } from "./bell.js";
 
 export interface PierBody {
   readonly shape: "round" | "square";
@@ -12,6 +13,7 @@ export interface PierBody {
   readonly depth: number;
   /** Height of the top of concrete above grade, m. */
   readonly aboveGrade: number;
+  readonly bell?: Bell;
 }
 
 export const isPier = (support: Support): boolean => support.foundation?.fields.kind?.value === "pier";
@@ -20,7 +22,9 @@ export function readPier(support: Support, gather: Gather): PierBody {
   const pier = support.foundation?.fields;
   if (pier?.diameter && pier.width) gather.block("the pier has both a diameter and a width: keep the diameter if it is round, the width if it is square");
   const isSquare = pier?.width !== undefined && pier.diameter === undefined;
+  const bell = readBell(support, gather, isSquare);
   return {
+    ...(bell && { bell }),
     shape: isSquare ? "square" : "round",
     size: gather.need(isSquare ? pier.width : pier?.diameter, "diameter (round pier) or width (square pier)"),
     depth: gather.need(pier?.depth, "depth of the pier"),

@@ -73,6 +73,11 @@ function readLaw(of: Values, gather: Gather, where: string): Read {
   return { law: { type: "springs", k: 0, growth }, words: "springs that grow with depth, which do not give way" };
 }
 
+/** Blocks where the layers are not written from the top down. */
+export function inOrder(layers: readonly { readonly top: number }[], gather: Gather): void {
+  if (layers.some(({ top }, i) => i > 0 && top <= layers[i - 1].top)) gather.block("the layers of the ground do not go down in order: write them from the top, each with a larger depth (from)");
+}
+
 /** The ground along the pier as layers, or what is missing. */
 export function readPierSoil(support: Support, gather: Gather): PierSoil {
   const ground = support.ground?.fields;
@@ -86,7 +91,7 @@ export function readPierSoil(support: Support, gather: Gather): PierSoil {
     { top: 0, of: ground, where: below.length > 0 ? "top layer" : "ground" },
     ...below.map(({ value }, i) => ({ top: gather.need(value.from, `depth (from) of layer ${i + 1} below the top one`), of: value as Values, where: `layer ${i + 1} below the top one` })),
   ];
-  if (all.some(({ top }, i) => i > 0 && top <= all[i - 1].top)) gather.block("the layers of the ground do not go down in order: write them from the top, each with a larger depth (from)");
+  inOrder(all, gather);
   const needsWeight = all.some(({ of }) => isSome(of["friction angle"]) || isSome(of.cohesion));
   const read = all.map(({ top, of, where }) => {
     const { law, modulus, weight, words } = readLaw(of, gather, where);
