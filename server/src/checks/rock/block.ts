@@ -24,6 +24,9 @@ interface Wall {
   readonly lengthPerPost: number;
   /** Neighboring columns of the line, where there are some. */
   readonly neighbors?: { readonly x1: number; readonly y1: number; readonly x2: number; readonly y2: number };
+  /** How far the footing reaches beyond the wall to each side, m; alike where the wall stands on its middle. */
+  readonly toe: number;
+  readonly heel: number;
   /** Height of soil held back, m. */
   readonly retains: number;
 }
@@ -73,6 +76,9 @@ function readPad(support: Support, gather: Gather): Pad {
 function readWall(support: Support, gather: Gather, place: number): Wall {
   const f = support.foundation?.fields;
   const footing = f?.footing?.value;
+  const toe = gather.may(footing?.toe);
+  const heel = gather.may(footing?.heel);
+  if ((toe === undefined) !== (heel === undefined)) gather.block("the footing of the wall has one of `toe` and `heel`; give both, or neither where the wall stands on its middle");
   const here = support.places[place];
   const next = support.places[place + 1] ?? support.places[place - 1];
   return {
@@ -82,6 +88,8 @@ function readWall(support: Support, gather: Gather, place: number): Wall {
     footingWidth: gather.need(footing?.width, "width of the wall's footing"),
     footingThickness: gather.need(footing?.thickness, "thickness of the wall's footing"),
     lengthPerPost: gather.need(f?.["length per post"], "length of wall that acts with one post (`length per post`)"),
+    toe: toe ?? 0,
+    heel: heel ?? 0,
     neighbors: here && next ? { x1: here.x, y1: here.y, x2: next.x, y2: next.y } : undefined,
     retains: gather.may(f?.retains) ?? 0,
   };
@@ -192,3 +200,5 @@ export function sharedLength({ body }: RockBlock, calc: Calc): string | undefine
   const spacing = calc(neighborDistance, { x_1, y_1, x_2, y_2 });
   return spacing > 0 && isAbove(body.lengthPerPost, spacing) ? "the length of wall per post is more than the distance between the columns, so that the same wall would be counted twice: shorten `length per post`" : undefined;
 }
+
+export const blockFormulas = [neighborDistance, padWeight, wallWeight, buoyantWeight, padArm, wallArm] as const;

@@ -13,10 +13,9 @@
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import { check } from "../contract.js";
-import { buoyantWeight, isOnRock, neighborDistance, padArm, padWeight, wallArm, wallWeight } from "./block.js";
-import { cornerPull, type DowelInputs, dowelsPerPost, evenPull, farRowPull, kernRatio, leastArm, netAxial, oneRowPull, pureUplift, readDowels, shareRest, shareX } from "./dowel-force.js";
+import { isOnRock } from "./block.js";
+import { type DowelInputs, dowelPullFormulas, readDowels } from "./dowel-force.js";
 import { weighDowel } from "./settle.js";
-import { momentResultant, momentX, momentY } from "../pier/grade-forces.js";
 
 const practice = "weight of a rock cone, practice of rock anchors (from memory)";
 
@@ -110,7 +109,7 @@ export const rockCone = check({
   seen: "Rock around a row of short dowels, cracked along its joints and lifted as one slab.",
   range:
     "Weight of the rock alone: its strength is not counted. The cone begins at the bottom of the hole. Level rock without a free face nearby; the depth of each hole is in sound rock. Cones of other supports are left out.",
-  formulas: [neighborDistance, padWeight, wallWeight, buoyantWeight, padArm, wallArm, netAxial, momentX, momentY, kernRatio, evenPull, pureUplift, momentResultant, oneRowPull, shareX, shareRest, farRowPull, leastArm, cornerPull, dowelsPerPost, submergedRock, coneWeight, coneResistance, spacingRatio, overlapShare],
+  formulas: [...dowelPullFormulas, submergedRock, coneWeight, coneResistance, spacingRatio, overlapShare],
   applies: isOnRock,
   inputs: (support, gather, place): ConeInputs => {
     const dowels = support.foundation?.fields.dowels?.value;

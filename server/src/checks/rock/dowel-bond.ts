@@ -6,10 +6,9 @@
  */
 import { formula } from "../../formula/declare.js";
 import { check } from "../contract.js";
-import { buoyantWeight, isOnRock, neighborDistance, padArm, padWeight, wallArm, wallWeight } from "./block.js";
-import { cornerPull, type DowelInputs, dowelsPerPost, evenPull, farRowPull, kernRatio, leastArm, netAxial, oneRowPull, pureUplift, readDowels, shareRest, shareX } from "./dowel-force.js";
+import { isOnRock } from "./block.js";
+import { type DowelInputs, dowelPullFormulas, readDowels } from "./dowel-force.js";
 import { weighDowel } from "./settle.js";
-import { momentResultant, momentX, momentY } from "../pier/grade-forces.js";
 
 export const bondResistance = formula({
   id: "rock.bond-resistance",
@@ -41,7 +40,7 @@ export const dowelBond = check({
   seen: "A dowel that comes out with its grout still on it, from a dusty, wet or cold hole.",
   range:
     "Uniform bond over the whole hole in sound rock. The bond has no default: the geotechnical engineer gives it and pull tests prove it. The bond between bar and grout is left out. The footing is rigid; dowel forces as for their steel.",
-  formulas: [neighborDistance, padWeight, wallWeight, buoyantWeight, padArm, wallArm, netAxial, momentX, momentY, kernRatio, evenPull, pureUplift, momentResultant, oneRowPull, shareX, shareRest, farRowPull, leastArm, cornerPull, dowelsPerPost, bondResistance],
+  formulas: [...dowelPullFormulas, bondResistance],
   applies: isOnRock,
   inputs: (support, gather, place): DowelBondInputs => {
     const dowels = support.foundation?.fields.dowels?.value;

@@ -1,10 +1,8 @@
 /**
  * Pull on one dowel: net uplift after the weight of the concrete, and the moment at the underside that lifts an edge.
  *
- * The footing is rigid and bears by linear pressure without tension. The compressed strip ends at or before the dowels that pull, so
- * the resultant of the pressure stands at least g from the center: B/3 for one row in the middle, (2B - s)/6 for two rows s apart. With
- * that least arm the pull is the exact one where a dowel just begins to pull, and more than it beyond, whatever the stiffness of rock
- * and bars. Moments in both directions are two states of equilibrium that add up to the real one (static theorem of limit analysis).
+ * Each direction by itself is in `rows.ts`. Moments in both directions are two states of equilibrium that add up to the real one (static theorem of
+ * limit analysis); the axial force goes with each moment in proportion to what it lifts.
  */
 import type { Demand } from "../../actions/demand.js";
 import { formula } from "../../formula/declare.js";
@@ -13,7 +11,14 @@ import type { Support } from "../../project/model.js";
 import type { Gather } from "../contract.js";
 import { deadFactor } from "../site/dead-factor.js";
 import { momentResultant, momentX, momentY } from "../pier/grade-forces.js";
-import { blockArm, blockWeight, readBlock, sharedLength, type RockBlock } from "./block.js";
+import { blockArm, blockFormulas, blockWeight, readBlock, sharedLength, type RockBlock } from "./block.js";
+import { type Direction, oneRowPull, outerRows, pressureFormulas, pressureIn, pullFormulas, pullIn } from "./rows.js";
+
+/** Where the dowels of a pad stand: so many side by side, evenly, about its middle. */
+interface Grid {
+  readonly alongX: number;
+  readonly alongY: number;
+}
 
 export interface DowelInputs {
   readonly block: RockBlock;
@@ -21,23 +26,57 @@ export interface DowelInputs {
   readonly count: number | undefined;
   /** Spacing, m; NaN where neither needed nor given. */
   readonly spacing: number;
+  /** Of a pad, where it can be told. */
+  readonly grid: Grid | undefined;
+  /** Rows along a wall, and the distance between two of them, m. */
+  readonly rows: number;
+  readonly rowSpacing: number;
+}
+
+const gridOf = (count: number | undefined): Grid | undefined => (count === 1 ? { alongX: 1, alongY: 1 } : count === 4 ? { alongX: 2, alongY: 2 } : undefined);
+
+export const gridCount = formula({
+  id: "rock.grid-count",
+  text: "n = n_x * n_y",
+  source: "arithmetic",
+  symbols: {
+    n: { kind: "number", meaning: "dowels in the pad" },
+    n_x: { kind: "number", meaning: "dowels side by side along x", field: "foundations.*.dowels.along x" },
+    n_y: { kind: "number", meaning: "dowels side by side along y", field: "foundations.*.dowels.along y" },
+  },
+});
+
+function readGrid(support: Support, gather: Gather): { readonly count: number | undefined; readonly grid: Grid | undefined } {
+  const dowels = support.foundation?.fields.dowels?.value;
+  const stated = gather.may(dowels?.count);
+  if (!dowels?.["along x"] && !dowels?.["along y"]) {
+    const count = stated ?? gather.need(undefined, "number of dowels in the pad");
+    return { count, grid: gridOf(count) };
+  }
+  const grid = { alongX: gather.need(dowels["along x"], "how many dowels stand along x"), alongY: gather.need(dowels["along y"], "how many dowels stand along y") };
+  const count = gridCount.value({ n_x: grid.alongX, n_y: grid.alongY });
+  if (stated !== undefined && stated !== count) gather.block(`${stated} dowels are counted, and ${grid.alongX} by ${grid.alongY} of them stand in the grid: correct one of the two`);
+  return { count, grid };
 }
 
 export function readDowels(support: Support, gather: Gather, place: number): DowelInputs {
   const dowels = support.foundation?.fields.dowels?.value;
   const block = readBlock(support, gather, place);
-  const stated = gather.may(dowels?.count);
-  const isWall = block.body.type === "wall";
-  const count = isWall || stated !== undefined ? stated : gather.need(dowels?.count, "number of dowels in the pad");
-  const needsSpacing = isWall ? count === undefined : count !== 1;
-  const spacing = needsSpacing ? gather.need(dowels?.spacing, "spacing of the dowels") : (gather.may(dowels?.spacing) ?? Number.NaN);
-  return { block, count, spacing };
+  if (block.body.type === "pad") {
+    const { count, grid } = readGrid(support, gather);
+    const spacing = count !== 1 ? gather.need(dowels?.spacing, "spacing of the dowels") : (gather.may(dowels?.spacing) ?? Number.NaN);
+    return { block, count, grid, spacing, rows: 1, rowSpacing: Number.NaN };
+  }
+  const count = gather.may(dowels?.count);
+  const rows = gather.may(dowels?.rows) ?? 1;
+  const spacing = count === undefined ? gather.need(dowels?.spacing, "spacing of the dowels") : (gather.may(dowels?.spacing) ?? Number.NaN);
+  const rowSpacing = rows > 1 ? gather.need(dowels?.["row spacing"], "distance between the two rows of dowels (`row spacing`)") : Number.NaN;
+  if (rowSpacing >= block.body.footingWidth) gather.block("the two rows of dowels stand wider apart than the footing: reduce `row spacing`");
+  return { block, count, grid: undefined, spacing, rows, rowSpacing };
 }
 
 const axial = { kind: "force", meaning: "axial force on the rock, compression positive", range: [-1e5, 1e5] } as const;
 const moment = (axis: string) => ({ kind: "moment", meaning: `moment at the underside about the ${axis} axis`, range: [-1e5, 1e5] }) as const;
-const across = { kind: "moment", meaning: "moment at the underside", range: [1, 1e5] } as const;
-const side = { kind: "length", meaning: "side of the footing across the axis of the moment" } as const;
 const spacing = { kind: "length", meaning: "spacing of the dowels", field: "foundations.*.dowels.spacing" } as const;
 
 export const netAxial = formula({
@@ -60,33 +99,6 @@ export const dowelsPerPost = formula({
     n: { kind: "number", meaning: "dowels that act with one post" },
     L_p: { kind: "distance", meaning: "length of wall that acts with one post", field: "foundations.*.length per post" },
     s: spacing,
-  },
-});
-
-export const oneRowPull = formula({
-  id: "rock.one-row-pull",
-  text: "T_r = max(3 * M_c / B_c, N) - N",
-  source: "statics with the least arm B/3; derived",
-  symbols: { T_r: { kind: "force", meaning: "pull on the row of dowels" }, M_c: across, B_c: side, N: axial },
-});
-
-export const leastArm = formula({
-  id: "rock.least-arm",
-  text: "g = (2 * B_c - s) / 6",
-  source: "linear pressure from the edge to the far row; derived",
-  symbols: { g: { kind: "length", meaning: "least distance of the bearing resultant from the center" }, B_c: side, s: spacing },
-});
-
-export const farRowPull = formula({
-  id: "rock.far-row-pull",
-  text: "T_r = N * s <= -2 * M_c ? M_c / s - N / 2 : (max(M_c, N * g) - N * g) / (g + s / 2)",
-  source: "statics of two rows, both pulling or the far one alone; derived",
-  symbols: {
-    T_r: { kind: "force", meaning: "pull on the far row of dowels" },
-    N: axial,
-    s: spacing,
-    M_c: across,
-    g: { kind: "length", meaning: "least distance of the bearing resultant from the center" },
   },
 });
 
@@ -113,13 +125,44 @@ export const shareRest = formula({
 
 export const cornerPull = formula({
   id: "rock.corner-pull",
-  text: "T_1 = T_x / 2 + T_y / 2",
-  source: "statics: the corner dowel is one of two in each row",
+  text: "T_1 = T_x + T_y",
+  source: "statics: the corner dowel stands in the far row of both directions",
   symbols: {
     T_1: { kind: "force", meaning: "pull on one dowel" },
-    T_x: { kind: "force", meaning: "pull on the far row by the moment about the east axis" },
-    T_y: { kind: "force", meaning: "pull on the far row by the moment about the north axis" },
+    T_x: { kind: "force", meaning: "pull on it by the moment about the east axis" },
+    T_y: { kind: "force", meaning: "pull on it by the moment about the north axis" },
   },
+});
+
+export const edgesTogether = formula({
+  id: "rock.edges-together",
+  text: "q_max = q_x + q_y",
+  source: "statics: both states press the same corner",
+  symbols: {
+    q_max: { kind: "pressure", meaning: "largest pressure on the rock" },
+    q_x: { kind: "pressure", meaning: "pressure by the moment about the east axis" },
+    q_y: { kind: "pressure", meaning: "pressure by the moment about the north axis" },
+  },
+});
+
+export const offMiddle = formula({
+  id: "rock.off-middle",
+  text: "M_c = M_h + abs(N) * abs(l_h - l_t) / 2",
+  source: "statics: the wall stands off the middle of its footing; taken to the worse side",
+  symbols: {
+    M_c: { kind: "moment", meaning: "moment at the middle of the underside" },
+    M_h: { kind: "moment", meaning: "moment below the wall" },
+    N: axial,
+    l_h: { kind: "length", meaning: "heel of the footing", field: "foundations.*.footing.heel" },
+    l_t: { kind: "length", meaning: "toe of the footing", field: "foundations.*.footing.toe" },
+  },
+});
+
+export const inEachRow = formula({
+  id: "rock.in-each-row",
+  text: "n_r = n / m",
+  source: "arithmetic",
+  symbols: { n_r: { kind: "number", meaning: "dowels in one row" }, n: { kind: "number", meaning: "dowels that act with the support" }, m: { kind: "number", meaning: "rows one behind the other" } },
 });
 
 export const evenPull = formula({
@@ -170,36 +213,82 @@ export function atUnderside(block: RockBlock, demand: Demand, calc: Calc): Under
   return { N: calc(netAxial, { P: base.P, f_D, W }), M_x: calc(momentX, { M_xb: base.Mx, V_y: base.Vy, a }), M_y: calc(momentY, { M_yb: base.My, V_x: base.Vx, a }) };
 }
 
+/** Both directions of a grid of dowels in a pad: first the one that answers the moment about x. */
+const directionsOf = (B: number, L: number, { alongX, alongY }: Grid, spacing: number): readonly [Direction, Direction] => [
+  { across: L, along: B, rows: alongY, inRow: alongX, spacing },
+  { across: B, along: L, rows: alongX, inRow: alongY, spacing },
+];
+
+/** The one direction of a wall, across it. */
+export function wallDirection({ block: { body }, count, spacing, rows, rowSpacing }: DowelInputs, calc: Calc): Direction | undefined {
+  if (body.type !== "wall") return undefined;
+  const inRow = count !== undefined ? calc(inEachRow, { n: count, m: rows }) : calc(dowelsPerPost, { L_p: body.lengthPerPost, s: spacing });
+  return { across: body.footingWidth, along: body.lengthPerPost, rows, inRow, spacing: rowSpacing };
+}
+
+/** Moment across a wall at the middle of its footing. */
+export function acrossWall({ body }: RockBlock, forces: Underside, calc: Calc): number {
+  calc.note("The moment at the underside is taken across the wall.");
+  const M_h = calc(momentResultant, forces);
+  return body.type === "wall" && body.heel !== body.toe ? calc(offMiddle, { M_h, N: forces.N, l_h: body.heel, l_t: body.toe }) : M_h;
+}
+
 export function dowelPull(inputs: DowelInputs, demand: Demand, calc: Calc): Pull {
-  const { block, count, spacing } = inputs;
+  const { block } = inputs;
   const shared = sharedLength(block, calc);
   if (shared !== undefined) return { because: shared };
   const forces = atUnderside(block, demand, calc);
-  const { body } = block;
-  if (body.type === "pad") return padPull(body.width, body.length, count ?? 0, spacing, forces, calc);
-  calc.note("The moment at the underside is taken across the wall, on one row of dowels along its middle.");
-  const M_c = calc(momentResultant, forces);
-  const T_r = calc(oneRowPull, { M_c, B_c: body.footingWidth, N: forces.N });
-  const n = count ?? calc(dowelsPerPost, { L_p: body.lengthPerPost, s: spacing });
-  return { pull: calc(evenPull, { T_r, n }) };
+  const direction = wallDirection(inputs, calc);
+  return direction ? { pull: pullIn(direction, forces.N, acrossWall(block, forces, calc), calc) } : padPull(inputs, forces, calc);
 }
 
-function padPull(B: number, L: number, count: number, s: number, { N, M_x, M_y }: Underside, calc: Calc): Pull {
+/** Says why the dowels of a pad cannot be followed once an edge lifts. */
+function gridTrouble(grid: Grid | undefined, count: number | undefined, s: number, B: number, L: number, calc: Calc): string | undefined {
+  if (!grid)
+    return `the column's moment lifts an edge of the pad, and where ${count ?? 0} dowels stand in it is not known: say how many stand side by side, \`along x\` and \`along y\``;
+  const reach = (rows: number): number => (rows > 1 ? calc(outerRows, { s, m: rows }) : 0);
+  return reach(grid.alongX) < B && reach(grid.alongY) < L ? undefined : "the dowels are spaced wider than the pad: reduce their spacing";
+}
+
+function padPull({ block: { body }, count, grid, spacing }: DowelInputs, { N, M_x, M_y }: Underside, calc: Calc): Pull {
+  if (body.type !== "pad") return { pull: 0 };
+  const { width: B, length: L } = body;
   if (N > 0 && calc(kernRatio, { M_x, M_y, B, L, N }) <= 1) {
     calc.note("The whole underside is pressed: no dowel pulls.");
     return { pull: 0 };
   }
-  if (M_x === 0 && M_y === 0) return { pull: calc(evenPull, { T_r: calc(pureUplift, { N }), n: count }) };
+  if (M_x === 0 && M_y === 0) return { pull: calc(evenPull, { T_r: calc(pureUplift, { N }), n: count ?? 0 }) };
   if (count === 1) {
     const M_c = calc(momentResultant, { M_x, M_y });
-    return { pull: calc(oneRowPull, { M_c, B_c: L < B ? L : B, N }) };
+    return { pull: calc(evenPull, { T_r: calc(oneRowPull, { M_c, B_c: L < B ? L : B, N }), n: 1 }) };
   }
-  if (count !== 4)
-    return { because: `the column's moment lifts an edge of the pad, and where ${count} dowels stand in the pad is not known: only one in the middle or four in a square are worked out` };
-  if (!(s < B && s < L)) return { because: "the dowels are spaced wider than the pad: reduce their spacing" };
+  const trouble = gridTrouble(grid, count, spacing, B, L, calc);
+  if (trouble !== undefined || !grid) return { because: trouble ?? "" };
   const N_x = calc(shareX, { N, M_x, M_y, B, L });
   const N_y = calc(shareRest, { N, N_x });
-  const T_x = calc(farRowPull, { N: N_x, s, M_c: M_x < 0 ? -M_x : M_x, g: calc(leastArm, { B_c: L, s }) });
-  const T_y = calc(farRowPull, { N: N_y, s, M_c: M_y < 0 ? -M_y : M_y, g: calc(leastArm, { B_c: B, s }) });
+  const [x, y] = directionsOf(B, L, grid, spacing);
+  const T_x = pullIn(x, N_x, M_x < 0 ? -M_x : M_x, calc);
+  const T_y = pullIn(y, N_y, M_y < 0 ? -M_y : M_y, calc);
   return { pull: calc(cornerPull, { T_x, T_y }) };
 }
+
+/** Largest pressure under a pad one edge of which its dowels hold down, Pa, in the state the pull is found from; or why it cannot be told. */
+export function heldPressure({ block: { body }, count, grid, spacing }: DowelInputs, { N, M_x, M_y }: Underside, calc: Calc): { readonly pressure: number } | { readonly because: string } {
+  if (body.type !== "pad") return { because: "only pads are held in both directions" };
+  const { width: B, length: L } = body;
+  if (M_x === 0 && M_y === 0) return { pressure: 0 };
+  const trouble = gridTrouble(grid, count, spacing, B, L, calc);
+  if (trouble !== undefined || !grid) return { because: trouble ?? "" };
+  const N_x = calc(shareX, { N, M_x, M_y, B, L });
+  const N_y = calc(shareRest, { N, N_x });
+  const [x, y] = directionsOf(B, L, grid, spacing);
+  return { pressure: calc(edgesTogether, { q_x: pressureIn(x, N_x, M_x < 0 ? -M_x : M_x, calc), q_y: pressureIn(y, N_y, M_y < 0 ? -M_y : M_y, calc) }) };
+}
+
+/** What brings the forces down to the underside. */
+export const undersideFormulas = [...blockFormulas, netAxial, momentX, momentY, momentResultant, offMiddle] as const;
+
+/** What the pull on a dowel is found by. */
+export const dowelPullFormulas = [...undersideFormulas, kernRatio, evenPull, pureUplift, shareX, shareRest, ...pullFormulas, cornerPull, dowelsPerPost, inEachRow] as const;
+
+export const heldPressureFormulas = [shareX, shareRest, ...pressureFormulas, edgesTogether, dowelsPerPost, inEachRow] as const;

@@ -7,10 +7,9 @@ import { findBarGrade } from "../../catalog/materials.js";
 import { formula } from "../../formula/declare.js";
 import { check } from "../contract.js";
 import { unchangedSince14 } from "../editions.js";
-import { buoyantWeight, isOnRock, neighborDistance, padArm, padWeight, wallArm, wallWeight } from "./block.js";
-import { cornerPull, type DowelInputs, dowelsPerPost, evenPull, farRowPull, kernRatio, leastArm, netAxial, oneRowPull, pureUplift, readDowels, shareRest, shareX } from "./dowel-force.js";
+import { isOnRock } from "./block.js";
+import { type DowelInputs, dowelPullFormulas, readDowels } from "./dowel-force.js";
 import { weighDowel } from "./settle.js";
-import { momentResultant, momentX, momentY } from "../pier/grade-forces.js";
 
 export const barStrength = formula({
   id: "rock.bar-strength",
@@ -41,7 +40,7 @@ export const dowelSteel = check({
   seen: "An open joint under the footing after a storm, with the bars still fast in the rock.",
   range:
     "Tension alone; shear on the dowels is left out. The footing is rigid. A pad has one dowel in its middle or four in a square where the moment lifts an edge; a wall has one row along its middle, and the moment is taken across it. Earth pressure on a wall is left out.",
-  formulas: [neighborDistance, padWeight, wallWeight, buoyantWeight, padArm, wallArm, netAxial, momentX, momentY, kernRatio, evenPull, pureUplift, momentResultant, oneRowPull, shareX, shareRest, farRowPull, leastArm, cornerPull, dowelsPerPost, barStrength],
+  formulas: [...dowelPullFormulas, barStrength],
   applies: isOnRock,
   inputs: (support, gather, place): DowelSteelInputs => {
     const dowels = support.foundation?.fields.dowels?.value;
