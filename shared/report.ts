@@ -80,6 +80,13 @@ export interface FindingReport {
   readonly place: Place;
   readonly related?: readonly { readonly place: Place; readonly message: string; readonly field?: string }[];
   readonly steps?: readonly StepReport[];
+  readonly drawings?: readonly DrawingReport[];
+}
+
+/** A drawing to scale, as SVG in the color of the text around it. */
+export interface DrawingReport {
+  readonly svg: string;
+  readonly caption: string;
 }
 
 export interface ProblemReport {
@@ -147,6 +154,8 @@ export interface SupportReport {
   readonly noActions?: string;
   readonly findings: readonly FindingReport[];
   readonly notCovered: readonly { readonly id: string; readonly text: string }[];
+  /** Of the support as a whole. */
+  readonly drawings?: readonly DrawingReport[];
 }
 
 export interface StructureReport {

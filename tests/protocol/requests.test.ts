@@ -8,6 +8,7 @@ import { starters } from "../../server/src/summary/starters.js";
 import { bundled } from "./bundle.js";
 import { notebook } from "./notebooks.js";
 import { saidAs, sample, serving } from "./serving.js";
+import { faultsOf } from "../drawing/sound.js";
 
 let folder: string;
 beforeAll(() => {
@@ -59,6 +60,17 @@ describe("The derivation request", () => {
       }
     }
     expect(formulas).toBeGreaterThan(5);
+    await open.close();
+  });
+
+  it("carries the drawings of the support and of its checks", async () => {
+    const open = client().open(sample("landing-shelter"));
+    await open.answer();
+    const support = (await open.derivation("columns.south"))?.support;
+    expect(support?.drawings?.map(({ caption }) => caption.split(",")[0])).toEqual(["Elevation looking north", "Section looking north"]);
+    const drawn = (support?.findings ?? []).filter(({ drawings }) => drawings && drawings.length > 0);
+    expect(drawn.map(({ check }) => check)).toEqual(expect.arrayContaining(["anchors.breakout-tension", "anchors.breakout-shear", "base.bearing"]));
+    for (const { svg } of [...(support?.drawings ?? []), ...drawn.flatMap(({ drawings }) => drawings ?? [])]) expect(faultsOf(svg)).toEqual([]);
     await open.close();
   });
 

@@ -2,6 +2,7 @@
 import type { FindingReport } from "../../../shared/report.js";
 import { markOf, ratioText } from "../states.js";
 import { fact, h, type Child } from "./dom.js";
+import { figures } from "./drawing.js";
 import { steps, symbols } from "./steps.js";
 
 export const anchorOf = (key: string): string => `check-${key}`;
@@ -59,6 +60,7 @@ export const checkSection = (finding: FindingReport, key: string): HTMLElement =
     h("h3", { id, tabindex: "-1" }, h("span", { class: "title" }, finding.title), " ", h("span", { class: "verdict" }, verdict(finding))),
     h("p", { class: "message" }, finding.message),
     facts(finding),
+    figures(finding.drawings, key),
     calculation(finding, key, beginsOpen(finding)),
     h("p", { class: "actions" }, h("button", { type: "button", "data-reveal": JSON.stringify(finding.place) }, "Show in the notebook")),
   );

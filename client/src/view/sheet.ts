@@ -4,6 +4,7 @@ import type { FindingReport, SupportReport } from "../../../shared/report.js";
 import { markOf, ratioText } from "../states.js";
 import { anchorOf, checkSection, verdict } from "./check-section.js";
 import { h, type Child } from "./dom.js";
+import { figures } from "./drawing.js";
 import { assumptions, cautions, criteria, loadDerivations, notCovered, openItems } from "./lists.js";
 import { loads } from "./loads.js";
 
@@ -129,6 +130,7 @@ export const sheet = (input: SheetInput, drawn: Drawn): HTMLElement => {
       heading(input),
       chooser(input),
       missing(input),
+      support && (support.drawings ?? []).length > 0 && h("section", { "data-key": "drawings", "aria-labelledby": "drawings" }, h("h2", { id: "drawings" }, "Drawn to scale"), figures(support.drawings, "support")),
       support && [checks(support, drawn), loads(support, input.reply.signConvention), notCovered(support.notCovered)],
       structure && [loadDerivations(structure, drawn.isOpen), assumptions(structure), openItems(structure), criteria(structure)],
       cautions(warned),

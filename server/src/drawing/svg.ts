@@ -22,11 +22,21 @@ export type Weight = keyof typeof weights;
 export const line = (x1: number, y1: number, x2: number, y2: number, weight: Weight = "seen", dash?: string): string =>
   element("line", { x1, y1, x2, y2, stroke: "currentColor", "stroke-width": weights[weight], "stroke-dasharray": dash });
 
-export const rectangle = (x: number, y: number, width: number, height: number, weight: Weight = "seen"): string =>
-  element("rect", { x, y, width, height, fill: "none", stroke: "currentColor", "stroke-width": weights[weight] });
+export const rectangle = (x: number, y: number, width: number, height: number, weight: Weight = "seen", dash?: string): string =>
+  element("rect", { x, y, width, height, fill: "none", stroke: "currentColor", "stroke-width": weights[weight], "stroke-dasharray": dash });
+
+export const circle = (cx: number, cy: number, r: number, weight: Weight = "seen", dash?: string): string =>
+  element("circle", { cx, cy, r, fill: "none", stroke: "currentColor", "stroke-width": weights[weight], "stroke-dasharray": dash });
+
+/** A filled disk: a rod or a bar cut through. */
+export const disk = (cx: number, cy: number, r: number): string => element("circle", { cx, cy, r, fill: "currentColor" });
+
+/** A solid rectangle: steel cut through where it is too thin to hatch, a bar of a chart. */
+export const solid = (x: number, y: number, width: number, height: number): string => element("rect", { x, y, width, height, fill: "currentColor" });
 
 /** Straight strokes through points, or a curve where the path says so. */
-export const path = (d: string, weight: Weight = "seen"): string => element("path", { d, fill: "none", stroke: "currentColor", "stroke-width": weights[weight] });
+export const path = (d: string, weight: Weight = "seen", dash?: string): string =>
+  element("path", { d, fill: "none", stroke: "currentColor", "stroke-width": weights[weight], "stroke-dasharray": dash });
 
 export type Anchor = "start" | "middle" | "end";
 

@@ -17,7 +17,7 @@ export function derivationFor(session: Session | undefined, subject: string | un
     }),
   );
   const lines = shown === session.checked ? session.lines : new LineIndex(shown.text);
-  const options = { file: session.uri, steps: true, mathml: true, loads };
+  const options = { file: session.uri, steps: true, mathml: true, drawings: true, loads };
   for (const document of shown.documents) {
     const support = document.structure.supports.find((item) => item.path === subject) ?? (subject === undefined ? document.structure.supports[0] : undefined);
     if (!support) continue;

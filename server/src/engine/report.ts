@@ -15,18 +15,32 @@ import { notebook } from "../notebook/schema.js";
 import { fieldAt } from "../notebook/field-at.js";
 import { differencesOf, type Difference } from "../project/as-built.js";
 import type { Assumption, Sourced, Support } from "../project/model.js";
-import { format } from "../units/format.js";
+import { format, formatBuildable } from "../units/format.js";
 import type { KindName, UnitSystem } from "../units/kinds.js";
 import { amount } from "./amount.js";
 import { cautions } from "./cautions.js";
 import type { Checked, CheckedDocument } from "./check-text.js";
 import { levelsTried } from "../checks/contract.js";
 import { notCoveredText } from "../checks/coverage.js";
+import type { Show } from "../drawing/picture.js";
+import { picturesOf } from "../drawing/pictures.js";
+import { picturesOfSupport } from "../drawing/support-pictures.js";
 import { derive } from "./derive.js";
 import { governingReport, loadsReport, reactionsReport } from "./load-report.js";
 import { placeOf } from "./place.js";
 import { stepReports } from "./steps.js";
 import { countStates, resultsOf, worstFirst, worstOf } from "./worst.js";
+
+/** Values beside a check, as its calculation writes them; sizes of a support as they are built. */
+const showIn =
+  (system: UnitSystem): Show =>
+  (value, kind) =>
+    format(value, kind, system);
+
+const showBuilt =
+  (system: UnitSystem): Show =>
+  (value, kind) =>
+    formatBuildable(value, kind, system);
 
 export interface ReportOptions {
   readonly file: string;
@@ -34,6 +48,8 @@ export interface ReportOptions {
   readonly steps?: boolean;
   /** With MathML in the steps. */
   readonly mathml?: boolean;
+  /** With drawings of supports and checks. */
+  readonly drawings?: boolean;
   /** Titles of the load derivations whose steps are wanted; left out: all of them. */
   readonly loads?: readonly string[];
   /** False leaves the supports out, for a view that asks for one of them apart. */
@@ -185,6 +201,7 @@ export function supportReport(document: CheckedDocument, support: Support, lines
     noActions: "unknown" in reaching ? reaching.unknown : undefined,
     findings: worstFirst(results).map((result) => findingReport(document, result, lines, options)),
     notCovered: (document.notCovered.get(support) ?? []).map((line) => ({ id: line.id, text: notCoveredText(line) })),
+    drawings: options.drawings ? picturesOfSupport(support, showBuilt(system)) : undefined,
   };
 }
 
@@ -227,6 +244,7 @@ function checkReport(document: CheckedDocument, result: CheckResult, lines: Line
     place: placeOf(result.at, lines),
     related: result.used.filter((used) => used.what !== "").map((used) => ({ place: placeOf(used.span, lines), message: used.what, field: used.path })),
     steps: options.steps ? stepReports(derive(result), system, options.mathml ?? false) : undefined,
+    drawings: options.drawings ? picturesOf(result, showIn(system)) : undefined,
   };
 }
 

@@ -74,6 +74,27 @@ test("the signs of the forces are drawn beside the loads, in the color of the te
   await page.screenshot("derivation-signs");
 });
 
+test("the support and its checks are drawn to scale, in the color of the text, with a caption below", async () => {
+  const { document } = await openShelter();
+  await openDerivation(document, "columns.south");
+  const figures = await page.evaluate<{ of: string; width: number; height: number; caption: string; same: boolean }[]>(
+    `[...document.querySelectorAll("figure")].filter((figure) => figure.querySelector("figcaption")).map((figure) => {
+      const svg = figure.querySelector("svg");
+      const { width, height } = svg.getBoundingClientRect();
+      return { of: figure.closest("section").dataset.check ?? figure.closest("section").dataset.key, width, height, caption: figure.querySelector("figcaption").textContent, same: getComputedStyle(svg.querySelector("text")).fill === getComputedStyle(document.body).color };
+    })`,
+    inView,
+  );
+  for (const of of ["drawings", "anchors.breakout-tension", "anchors.breakout-shear", "base.plate-uplift"]) assert.ok(figures.some((figure) => figure.of === of), `${of} is drawn`);
+  for (const { of, width, height, caption, same } of figures) {
+    assert.ok(width > 200 && height > 150, `${of} is drawn ${width} by ${height} px`);
+    assert.ok(same, `${of} has the color of the text`);
+    assert.match(caption, /to scale|Diagrams|Strength/u);
+  }
+  await page.evaluate(`document.querySelector('[data-key="drawings"]').scrollIntoView()`, inView);
+  await page.screenshot("derivation-drawings");
+});
+
 /** Complaints of the editor's own parts under load say nothing about the view. */
 const ownComplaints = (problems: readonly string[]): string[] =>
   problems.filter((problem) => !problem.includes("/workbench.js") || /Content Security Policy|rootfast/i.test(problem));

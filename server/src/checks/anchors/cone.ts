@@ -135,7 +135,7 @@ export const groupBreakout = formula({
   constants: { psi_cp: "1.0" },
 });
 
-interface SharedArea extends ProjectionArgs {
+export interface SharedArea extends ProjectionArgs {
   readonly inputs: ConeInputs;
   readonly pattern: number;
 }
@@ -143,7 +143,7 @@ interface SharedArea extends ProjectionArgs {
 /** Areas already found for a base, by the rods in tension: the same few groups come back in every combination. */
 const knownAreas = oncePerInputs((_: ConeInputs) => new Map<number, Projection>());
 
-const groupProjection: Routine<SharedArea, Projection> = {
+export const groupProjection: Routine<SharedArea, Projection> = {
   ...anchorProjection,
   id: "anchors.projected-area",
   run: (args) => {

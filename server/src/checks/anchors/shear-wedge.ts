@@ -165,7 +165,7 @@ export interface WedgeStrength {
   readonly along: number;
 }
 
-const wedgeArea: Routine<SideProjectionArgs, number> = { ...sideProjected, id: "anchors.wedge-area" };
+export const wedgeArea: Routine<SideProjectionArgs, number> = { ...sideProjected, id: "anchors.wedge-area" };
 
 /** Nominal strength of the concrete before this row of rods. */
 export function wedgeStrength(inputs: WedgeInputs, row: EdgeRow, calc: Calc): WedgeStrength {

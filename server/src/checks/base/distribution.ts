@@ -57,7 +57,7 @@ export const lugMomentY = formula({
   },
 });
 
-interface DistributionArgs {
+export interface DistributionArgs {
   readonly demand: Demand;
   readonly key: string;
   readonly plate: PlateArgs;
@@ -66,7 +66,7 @@ interface DistributionArgs {
 /** The last solution of each demand. One is enough: a demand belongs to one column, and a column to one base. */
 const solved = new WeakMap<Demand, { readonly key: string; readonly contact: PlateContact | Unstable }>();
 
-const sharedContact: Routine<DistributionArgs, PlateContact | Unstable> = {
+export const sharedContact: Routine<DistributionArgs, PlateContact | Unstable> = {
   id: "base.distribution",
   title: plateContact.title,
   method: plateContact.method,

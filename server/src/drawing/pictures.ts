@@ -1,0 +1,27 @@
+/** Which pictures belong to which check. They are drawn when a reader asks, never while checking. */
+import type { CheckResult } from "../findings/result.js";
+import { breakoutPlan } from "./breakout-plan.js";
+import { contactPlan } from "./contact-plan.js";
+import type { Picture, Show } from "./picture.js";
+import { wedgePicture } from "./wedge-picture.js";
+
+type Draw = (result: CheckResult, show: Show) => Picture | undefined;
+
+const drawn: Readonly<Record<string, readonly Draw[]>> = {
+  "anchors.breakout-tension": [breakoutPlan],
+  "anchors.pryout": [breakoutPlan],
+  "anchors.breakout-shear": [wedgePicture],
+  "anchors.steel-tension": [contactPlan],
+  "base.bearing": [contactPlan],
+  "base.plate-compression": [contactPlan],
+  "base.plate-uplift": [contactPlan],
+};
+
+/** Ids of the checks that have pictures. */
+export const picturedChecks: readonly string[] = Object.keys(drawn);
+
+/** The pictures of one result, in the order a reader meets them; none where the check came to no answer. */
+export function picturesOf(result: CheckResult, show: Show): readonly Picture[] {
+  if (result.state === "not checked") return [];
+  return (drawn[result.check.id] ?? []).flatMap((draw) => draw(result, show) ?? []);
+}

@@ -1,0 +1,55 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { picturedChecks, picturesOf } from "../../server/src/drawing/pictures.js";
+import { picturesOfSupport } from "../../server/src/drawing/support-pictures.js";
+import { checkText } from "../../server/src/engine/check-text.js";
+import { allChecks } from "../../server/src/checks/registry.js";
+import { format } from "../../server/src/units/format.js";
+import { readExample } from "../worked-examples/example.js";
+import { faultsOf } from "./sound.js";
+
+const samples = readdirSync("samples").filter((name) => name.endsWith(".rootfast")).map((name) => ({ name, text: readFileSync(join("samples", name), "utf8") }));
+const folder = join(__dirname, "../worked-examples");
+const examples = readdirSync(folder).filter((name) => name.endsWith(".md") && name !== "README.md").map((name) => ({ name, text: readExample(readFileSync(join(folder, name), "utf8")).notebook }));
+
+const documentsOf = (text: string) => checkText(text).documents.map((document) => ({ document, show: ((value, kind) => format(value, kind, document.system)) as Parameters<typeof picturesOf>[1] }));
+
+describe("pictures", () => {
+  it("belong to checks there are", () => {
+    const known = new Set(allChecks.map(({ id }) => id));
+    expect(picturedChecks.filter((id) => !known.has(id))).toEqual([]);
+  });
+
+  it.each([...samples, ...examples])("of $name are sound and stay inside their frames", ({ text }) => {
+    const faults = documentsOf(text).flatMap(({ document, show }) => [
+      ...document.structure.supports.flatMap((support) => picturesOfSupport(support, show).flatMap(({ svg }) => faultsOf(svg).map((fault) => `${support.path}: ${fault}`))),
+      ...document.checks.flatMap((result) => picturesOf(result, show).flatMap(({ svg }) => faultsOf(svg).map((fault) => `${result.support.path} ${result.check.id}: ${fault}`))),
+    ]);
+    expect(faults).toEqual([]);
+  });
+
+  it("are there for every pictured check that came to an answer in a sample, or say by their absence that it did not", () => {
+    for (const { text } of samples) {
+      for (const { document, show } of documentsOf(text)) {
+        const without = document.checks.filter((result) => ["anchors.breakout-tension", "anchors.breakout-shear", "base.plate-uplift"].includes(result.check.id) && result.state !== "not checked" && picturesOf(result, show).length === 0);
+        expect(without.map(({ support, check }) => `${support.path} ${check.id}`)).toEqual([]);
+      }
+    }
+  });
+
+  it("write the numbers of the calculation beside them", () => {
+    const [{ document, show }] = documentsOf(samples.find(({ name }) => name === "landing-shelter.rootfast")?.text ?? "");
+    const uplift = document.checks.find(({ check, support }) => check.id === "anchors.breakout-tension" && support.name === "south");
+    const [picture] = picturesOf(uplift as never, show);
+    const tensions = [...picture.svg.matchAll(/rod \d: ([\d.]+) kip tension/gu)].map(([, kips]) => Number(kips));
+    const kip = 4448.2216152605;
+    // The rods' tensions make up the demand of the check.
+    expect(tensions.reduce((sum, kips) => sum + kips, 0)).toBeCloseTo((uplift?.weighed?.demand ?? 0) / kip, 2);
+  });
+
+  it("of a support without sizes are left out, and nothing is thrown", () => {
+    const [{ document, show }] = documentsOf("rootfast: 1\nfoundations:\n  short pier:\n    kind: pier\n    combined:\n      uplift: 2 kip\n");
+    expect(document.structure.supports.flatMap((support) => picturesOfSupport(support, show))).toEqual([]);
+  });
+});
