@@ -12,7 +12,7 @@ import { footingJointBearing, jointForce, jointStress } from "../../../server/sr
 import { footingOneWayShear } from "../../../server/src/checks/footing/one-way-shear.js";
 import { footingTopFlexure } from "../../../server/src/checks/footing/top-flexure.js";
 import { footingTwoWayShear, punchingDemand, sectionProperty, shearShare } from "../../../server/src/checks/footing/two-way-shear.js";
-import { padTop } from "../../../server/src/checks/site/agreement.js";
+import { padTop } from "../../../server/src/checks/site/concrete-top.js";
 import { plainCalc } from "../../../server/src/formula/calc.js";
 import { foot, gatherer, inch, kip, kipFoot, kipInch, ksi, psi } from "../given.js";
 import { outcomeOf, read, stepsFor, strengthOf, weigh } from "../ground.js";

@@ -16,6 +16,7 @@ import type { Structure, Support } from "../../project/model.js";
 import { format } from "../../units/format.js";
 import type { UnitSystem } from "../../units/kinds.js";
 import type { RuleDecl, RuleFinding } from "../contract.js";
+import { topOfConcrete } from "./concrete-top.js";
 
 export const baseByColumn = formula({
   id: "site.base-by-column",
@@ -83,24 +84,6 @@ function groundAgrees(support: Support): Finding | undefined {
     at: kind,
     related: [{ at: name, message: "class" }],
   };
-}
-
-export const padTop = formula({
-  id: "site.pad-top",
-  text: "h_a = t - d",
-  source: "geometry: a pad without a pedestal ends where its thickness does",
-  symbols: {
-    h_a: { kind: "length", meaning: "top of concrete above grade, negative below it" },
-    t: { kind: "length", meaning: "thickness of the pad", field: "foundations.*.thickness" },
-    d: { kind: "distance", meaning: "depth of the underside", field: "foundations.*.depth" },
-  },
-});
-
-/** Top of the pad where a footing has no pedestal and says no top of concrete; undefined where that is said, or a size is missing. */
-function topOfConcrete({ foundation }: Support): number | undefined {
-  const fields = foundation?.fields;
-  if (fields?.kind?.value !== "footing" || fields.pedestal || !fields["above grade"]?.assumed || !fields.thickness || !fields.depth) return undefined;
-  return padTop.value({ t: fields.thickness.value, d: fields.depth.value });
 }
 
 function* elevationsClose(structure: Structure, show: Show): Generator<Finding> {

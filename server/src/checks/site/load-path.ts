@@ -4,65 +4,18 @@
  *
  * IBC 2021 1604.4: a complete load path from the point of origin to the resisting elements.
  */
-import type { Structure, Support } from "../../project/model.js";
 import type { RuleDecl, RuleFinding } from "../contract.js";
+import { firstFault, loadPathGraph, type LoadPathGraph } from "./load-path-graph.js";
 
-type Judged = Pick<RuleFinding, "verdict" | "message" | "at">;
+const shown = { roof: "roof", reactions: "the reactions given", "column top": "column top", column: "column", "base plate": "base plate", "anchor rods": "anchor rods" } as const;
 
-const broken = (message: string, at: RuleFinding["at"]): Judged => ({ verdict: "over", message, at });
-const unsaid = (message: string, at: RuleFinding["at"]): Judged => ({ verdict: "unchecked", message, at });
-
-const hasReactions = (fields: { readonly reactions?: unknown; readonly combined?: unknown } | undefined): boolean => fields?.reactions !== undefined || fields?.combined !== undefined;
-
-/** The first link missing from the roof down to the top of the column's base, or undefined. */
-function aboveBase({ roof }: Structure, { name, column }: Support): Judged | undefined {
-  if (!column) return undefined;
-  if (hasReactions(column.fields)) return undefined;
-  if (!roof) return unsaid(`${name}: nothing loads it. Describe the roof, or give the column's reactions.`, column);
-  const top = column.fields["top connection"];
-  if (!top) return unsaid(`${name}: what ties the roof to the column top is not described. State the connection under \`top connection\`, with its design uplift strength.`, column);
-  if (!top.value.uplift && !top.value.bolts && !top.value.weld) return unsaid(`${name}: the connection at the column top has no stated uplift strength. Give the strength its maker or designer states, or describe its bolts or its weld.`, top);
-  return undefined;
-}
-
-function fromBaseDown(support: Support): Judged | undefined {
-  const { name, column, base, foundation, ground } = support;
-  if (column && !base) {
-    const said = column.fields.base;
-    return broken(said ? `${name}: the load path ends at the column: there is no base named ${said.value}.` : `${name}: the load path ends at the column: it names no base. Say which base plate it stands on under \`base\`.`, said ?? column);
-  }
-  if (base && !base.fields.plate) return broken(`${name}: the load path ends above base ${base.name}: it has no plate.`, base);
-  if (base && !base.fields.anchors) return broken(`${name}: the load path ends at base plate ${base.name}: no anchor rods tie it to the concrete.`, base);
-  if (!foundation) {
-    const said = column?.fields["stands on"];
-    return broken(
-      said ? `${name}: the load path ends at the base: there is no foundation named ${said.value}.` : `${name}: the load path ends at the base: no foundation below it is named. Say what the column stands on under \`stands on\`.`,
-      said ?? column ?? base ?? support,
-    );
-  }
-  if (!ground) {
-    const said = foundation.fields.ground;
-    return broken(said ? `${name}: the load path ends at foundation ${foundation.name}: there is no ground named ${said.value}.` : `${name}: the load path ends at foundation ${foundation.name}: it names no ground. Say what it stands in under \`ground\`.`, said ?? foundation);
-  }
-  if (!ground.fields.kind) return unsaid(`${name}: whether ground ${ground.name} is soil or rock is not said.`, ground);
-  return undefined;
-}
-
-function judgeSupport(structure: Structure, support: Support): Judged {
-  const missing = [aboveBase(structure, support), fromBaseDown(support)].filter((found) => found !== undefined);
-  // A broken link is worse news than one not described, wherever it is.
-  const first = missing.find(({ verdict }) => verdict === "over") ?? missing[0];
-  if (first) return first;
-  const { column, base, foundation, name } = support;
-  if (!column && !hasReactions(foundation?.fields)) return unsaid(`${name}: no column stands on it and no reactions are given, so that no load path begins here.`, support);
-  const chain = [
-    ...(column && !hasReactions(column.fields) ? ["roof", "column top"] : []),
-    ...(column ? ["column"] : ["the reactions given"]),
-    ...(base ? ["base plate", "anchor rods"] : []),
-    `foundation ${foundation?.name ?? ""}`,
-    `ground ${support.ground?.name ?? ""}`,
-  ];
-  return { verdict: "holds", message: `${name}: ${chain.join(", ")}: every link is named.`, at: support };
+/** The parts a load passes on its way from a support's beginning to the ground, in words. */
+function wayDown({ nodes, links }: LoadPathGraph, start: string): string {
+  const byId = new Map(nodes.map((node) => [node.id, node]));
+  const below = new Map(links.map(({ from, to }) => [from, to]));
+  const words: string[] = [];
+  for (let node = byId.get(start); node !== undefined; node = byId.get(below.get(node.id) ?? "")) words.push(node.part === "foundation" || node.part === "ground" ? `${node.part} ${node.name}` : shown[node.part]);
+  return words.join(", ");
 }
 
 export const loadPath: RuleDecl = {
@@ -73,5 +26,11 @@ export const loadPath: RuleDecl = {
   fails: "A link between roof and ground is missing, and the load has nowhere to go.",
   seen: "A roof that only rested on its columns, found beside them after the storm.",
   range: "Whether each link is named; its strength is for the checks. Where reactions are given by hand, the path begins at the column base. The strength of the connection at the column top is for its own check.",
-  judge: (structure) => structure.supports.map((support) => ({ support, ...judgeSupport(structure, support) })),
+  judge: ({ roof, supports }) =>
+    supports.map((support): RuleFinding => {
+      const graph = loadPathGraph({ roof, supports: [support] });
+      const fault = firstFault(graph.faults);
+      if (fault) return { support, verdict: fault.state === "missing" ? "over" : "unchecked", message: fault.message, at: fault.at };
+      return { support, verdict: "holds", message: `${support.name}: ${wayDown(graph, graph.nodes[0].id)}: every link is named.`, at: support };
+    }),
 };
