@@ -7,12 +7,14 @@ import { pryout } from "../../../server/src/checks/anchors/pryout.js";
 import { pullout } from "../../../server/src/checks/anchors/pullout.js";
 import { overstrengthFactor } from "../../../server/src/checks/anchors/seismic.js";
 import { sideFaceBlowout } from "../../../server/src/checks/anchors/side-face-blowout.js";
+import { steelGoverns } from "../../../server/src/checks/anchors/steel-governs.js";
 import { steelShear } from "../../../server/src/checks/anchors/steel-shear.js";
 import { steelTension } from "../../../server/src/checks/anchors/steel-tension.js";
+import { stretchLength } from "../../../server/src/checks/anchors/stretch-length.js";
 import type { CheckDecl } from "../../../server/src/checks/contract.js";
 import { plainCalc } from "../../../server/src/formula/calc.js";
-import type { Support } from "../../../server/src/project/model.js";
-import { gatherer, kip, run, sourced, strength } from "../given.js";
+import type { Structure, Support } from "../../../server/src/project/model.js";
+import { gatherer, inch, kip, run, say, sourced, strength, valuesOf } from "../given.js";
 import { supportWith, type Given } from "../base/base.js";
 
 /** Four 7/8 in rods in a 20 in pedestal: 20.4 kip by AISC Design Guide 1, 3rd ed., Example 4.7-15. */
@@ -118,5 +120,57 @@ describe("anchors in an earthquake (ACI 318-19 17.10)", () => {
       }),
       { numRuns: 40 },
     );
+  });
+});
+
+describe("rods that stretch in an earthquake (ACI 318-19 17.10.5.3(a))", () => {
+  const stretching = (more: Record<string, unknown> = {}) => byHand("D", { "seismic anchors": "stretch length", "overstrength factor": 2, ...more });
+
+  it("take the forces without overstrength in tension, three quarters of the concrete, and the overstrength in shear", () => {
+    const support = stretching();
+    expect(run(steelTension, inputsOf(steelTension, support), earthquake).demand / kip).toBeCloseTo(2.75, 6);
+    const breakout = run(breakoutTension, inputsOf(breakoutTension, support), earthquake);
+    expect(breakout.demand / kip).toBeCloseTo(11, 6);
+    expect(breakout.capacity / kip).toBeCloseTo(0.75 * 20.4, 0);
+    expect(run(steelShear, inputsOf(steelShear, support), earthquake).demand / kip).toBeCloseTo(4, 6);
+    expect(saidBy(steelShear, byHand("D", { "seismic anchors": "stretch length" }))).toMatch(/overstrength factor/);
+  });
+
+  it("four 7/8 in rods at 1.2 times their strength pull 4 x 1.2 x 0.462 x 58 = 128.6 kip, and the pedestal breaks at 29.2 kip", () => {
+    const inputs = inputsOf(steelGoverns, stretching());
+    const outcome = run(steelGoverns, inputs, earthquake);
+    expect(outcome.demand / kip).toBeCloseTo(128.6, 0);
+    expect(outcome.capacity / kip).toBeCloseTo(29.2, 1);
+    expect(steelGoverns.advise!(inputs, outcome, say)).toMatch(/^128\.\d kip when the rods yield in an earthquake; the concrete breaks at 29\.\d+ kip/);
+    expect(valuesOf(steelGoverns, inputs, earthquake).get("N_n")! / kip).toBeCloseTo(29.2, 1);
+  });
+
+  it("are not tried without an earthquake, by pressure, or in another way of design", () => {
+    const inputs = inputsOf(steelGoverns, stretching());
+    expect(run(steelGoverns, inputs, wind).demand).toBe(0);
+    expect(run(steelGoverns, inputs, { ...earthquake, base: { ...earthquake.base, P: 20 * kip } }).demand).toBe(0);
+    expect(steelGoverns.applies(withTwo)).toBe(false);
+    expect(steelGoverns.applies(byHand("B", { "seismic anchors": "stretch length" }))).toBe(false);
+  });
+
+  it("ask the head of one rod for its own 1.2 x 0.462 x 58 = 32.1 kip, which crushes at 8 x 1.188 x 4 = 38.0 kip", () => {
+    const inputs = inputsOf(steelGoverns, stretching());
+    const outcome = run(steelGoverns, { ...inputs, modes: { "anchors.pullout": inputs.modes["anchors.pullout"] } }, earthquake);
+    expect(outcome.demand / kip).toBeCloseTo(32.1, 1);
+    expect(outcome.capacity / kip).toBeCloseTo(38, 1);
+  });
+
+  it.each<[string, Record<string, unknown>, Record<string, unknown>, string, RegExp]>([
+    ["7 in of 7/8 in rods", { "stretch length": 7 * inch }, {}, "holds", /Stretch length 7 in; 7 in needed/],
+    ["6.9 in of them", { "stretch length": 6.9 * inch }, {}, "over", /Stretch length 6[ .7-].*; 7 in needed, eight rod diameters/],
+    ["grade 105, 125/105 = 1.19", { "stretch length": 12 * inch, grade: "F1554 Gr 105" }, {}, "over", /breaks at 1\.19 times its yield strength; 1\.3 needed/],
+    ["grade 55, 75/55 = 1.36", { "stretch length": 12 * inch, grade: "F1554 Gr 55" }, {}, "holds", /12 in/],
+    ["no length", {}, {}, "unchecked", /stretch length are needed/],
+    ["another way", {}, { "seismic anchors": "overstrength" }, "holds", /not designed to stretch/],
+  ])("the rule holds %s against eight diameters and 1.3", (_, anchors, base, verdict, words) => {
+    const support = supportWith({ ...pedestal, site: { "seismic design category": "D" }, base: { "seismic anchors": "stretch length", ...base }, anchors });
+    const [found] = stretchLength.judge({ project: {}, supports: [support] } as unknown as Structure);
+    expect(found.verdict).toBe(verdict);
+    expect(found.message).toMatch(words);
   });
 });

@@ -97,7 +97,7 @@ export function readWedge(support: Support, gather: Gather, place: number): Shea
   return {
     ...cone,
     path: readShearPath(support, gather),
-    seismic: readSeismic(support, gather),
+    seismic: readSeismic(support, gather, "shear"),
     isWelded: gather.may(fields?.["washers welded"]) ?? false,
     psi_cV: (isCracked ? factors?.shearCracked[bars] : factors?.shearUncracked) ?? Number.NaN,
     phi: factors?.shearBreakout ?? Number.NaN,

@@ -48,7 +48,7 @@ export const breakoutTension = check({
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): BreakoutInputs => {
     const { factors, ...cone } = readCone(support, gather, place);
-    return { ...cone, seismic: readSeismic(support, gather), phi: factors?.breakout ?? Number.NaN, isReinforced: gather.may(support.base?.fields["anchor reinforcement"]) === "pier bars" };
+    return { ...cone, seismic: readSeismic(support, gather, "tension"), phi: factors?.breakout ?? Number.NaN, isReinforced: gather.may(support.base?.fields["anchor reinforcement"]) === "pier bars" };
   },
   fixedBy: (support) => support.foundation?.fields.diameter ?? support.foundation?.fields.width ?? support.foundation?.fields.thickness ?? support.base?.fields.anchors,
   evaluate: (inputs, stated, calc) => {

@@ -252,7 +252,7 @@ export const hairpins = check({
       ...base,
       ...readHairpinSides(support, gather),
       path: readShearPath(support, gather),
-      seismic: readSeismic(support, gather),
+      seismic: readSeismic(support, gather, "shear"),
       edition: support.codes.concrete?.value ?? "",
       h_ef: gather.need(anchors?.embedment, "anchor embedment"),
       d_b,

@@ -11,12 +11,14 @@ import { reinforcementTension } from "./reinforcement-tension.js";
 import { rodSteel } from "./rod-steel.js";
 import { sideFaceBlowout } from "./side-face-blowout.js";
 import { spacing } from "./spacing.js";
+import { steelGoverns } from "./steel-governs.js";
 import { steelShear } from "./steel-shear.js";
 import { steelTension } from "./steel-tension.js";
+import { stretchLength } from "./stretch-length.js";
 import { topTies } from "./top-ties.js";
 
 /** Checks of cast-in anchor rods in tension, in shear and in both. */
-export const anchorChecks = [steelTension, breakoutTension, reinforcementTension, pullout, sideFaceBlowout, steelShear, breakoutShear, hairpins, pryout, interaction];
+export const anchorChecks = [steelTension, breakoutTension, reinforcementTension, pullout, sideFaceBlowout, steelGoverns, steelShear, breakoutShear, hairpins, pryout, interaction];
 
 /** Rules of the rods and their concrete, which take no load. */
-export const anchorRules: readonly RuleDecl[] = [spacing, fit, topTies, rodSteel, rodsAsBuilt];
+export const anchorRules: readonly RuleDecl[] = [spacing, fit, topTies, rodSteel, stretchLength, rodsAsBuilt];

@@ -113,7 +113,7 @@ export const pryout = check({
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): PryoutInputs => {
     const { factors, ...cone } = readCone(support, gather, place);
-    return { ...cone, path: readShearPath(support, gather), seismic: readSeismic(support, gather), isWelded: gather.may(support.base?.fields["washers welded"]) ?? false, phi: factors?.pryout ?? Number.NaN };
+    return { ...cone, path: readShearPath(support, gather), seismic: readSeismic(support, gather, "shear"), isWelded: gather.may(support.base?.fields["washers welded"]) ?? false, phi: factors?.pryout ?? Number.NaN };
   },
   fixedBy: (support) => support.base?.fields.anchors ?? support.base,
   evaluate: (inputs, stated, calc) => {

@@ -111,7 +111,7 @@ export const pullout = check({
     const isCracked = gather.may(fields?.["cracked concrete"]) ?? true;
     return {
       ...base,
-      seismic: readSeismic(support, gather),
+      seismic: readSeismic(support, gather, "tension"),
       edition: factors?.edition ?? "",
       end: end === "hooked" ? end : "headed",
       A_brg,

@@ -183,7 +183,7 @@ export const reinforcementTension = check({
     const s = bars?.spacing ?? Number.NaN;
     const inputs: ReinforcementInputs = {
       ...base,
-      seismic: readSeismic(support, gather),
+      seismic: readSeismic(support, gather, "tension"),
       h_ef,
       A_b,
       d_b,

@@ -1,7 +1,8 @@
 /**
  * Anchors in an earthquake, seismic design category C to F: ACI 318-19 17.10. They are designed for forces with the overstrength of the system
- * (17.10.5.3(d), 17.10.6.3(c)), and concrete in tension, cracked by the shaking, counts with three quarters (17.10.5.4). The exemption of
- * 17.10.5.1 for anchors that an earthquake hardly pulls is not taken.
+ * (17.10.5.3(d), 17.10.6.3(c)), and concrete in tension, cracked by the shaking, counts with three quarters (17.10.5.4). In tension rods that stretch
+ * before the concrete breaks are another way (17.10.5.3(a)): forces without overstrength, and checks of their own for the stretch. The exemption
+ * of 17.10.5.1 for anchors that an earthquake hardly pulls is not taken.
  */
 import type { Demand } from "../../actions/demand.js";
 import { seismicSystemOf } from "../../catalog/seismic-systems.js";
@@ -26,7 +27,7 @@ export interface SeismicAnchors {
   readonly isStrong: boolean;
   /** What the earthquake's part of the forces is multiplied by; 1 where the overstrength is in it. */
   readonly k_o: number;
-  /** The overstrength is in the stated reactions, and which of them are of an earthquake need not be known. */
+  /** Forces are taken as they are: the overstrength is in the stated reactions, or rods that stretch need none. */
   readonly isIncluded: boolean;
 }
 
@@ -78,7 +79,7 @@ export const seismicConcrete = formula({
 /** The formulas of {@link shaken} and {@link concreteInEarthquake}. */
 export const seismicFormulas: readonly Formula<any, any>[] = [withOverstrength, momentWithOverstrength, seismicConcrete];
 
-const calm: SeismicAnchors = { isStrong: false, k_o: 1, isIncluded: false };
+export const calm: SeismicAnchors = { isStrong: false, k_o: 1, isIncluded: false };
 
 /** Overstrength and redundancy: of the roof's system where its loads come down here, else as stated for the reactions. */
 function factorOf(support: Support, gather: Gather): number {
@@ -95,24 +96,28 @@ function factorOf(support: Support, gather: Gather): number {
   return overstrengthFactor.value({ Omega_0: system.overstrength, rho: gather.may(support.roof?.fields["redundancy factor"]) ?? usual });
 }
 
-/** How the anchors of a base are designed for an earthquake. */
-export function readSeismic(support: Support, gather: Gather): SeismicAnchors {
+/** Whether the rods of a base are to stretch in an earthquake of category C to F before the concrete breaks. */
+export const stretches = (support: Support): boolean =>
+  support.base?.fields["seismic anchors"]?.value === "stretch length" && strong.includes(support.site["seismic design category"]?.value ?? "A");
+
+/** How the anchors of a base are designed for an earthquake, in tension or in shear: stretching is a way for tension alone (17.10.6.3). */
+export function readSeismic(support: Support, gather: Gather, action: "tension" | "shear"): SeismicAnchors {
   const category = gather.needs(support.site["seismic design category"], "seismic design category of the site");
   if (category === undefined || !strong.includes(category)) return calm;
   if (gather.may(support.base?.fields["cracked concrete"]) === false) gather.block("in an earthquake the concrete at anchors is taken as cracked unless it is shown not to crack (ACI 318-19 17.10.5.4); state cracked concrete: yes");
   const way = gather.may(support.base?.fields["seismic anchors"]);
   if (way === undefined) {
     gather.block(
-      `seismic design category ${category}: how the anchors are designed for an earthquake is not stated; say so at the base (seismic anchors: overstrength), or have the engineer check these anchors by ACI 318-19 17.10`,
+      `seismic design category ${category}: how the anchors are designed for an earthquake is not stated; say so at the base (seismic anchors: overstrength, or stretch length), or have the engineer check these anchors by ACI 318-19 17.10`,
     );
     return { ...calm, isStrong: true };
   }
-  if (way === "overstrength included") return { isStrong: true, k_o: 1, isIncluded: true };
+  if (way === "overstrength included" || (way === "stretch length" && action === "tension")) return { isStrong: true, k_o: 1, isIncluded: true };
   return { isStrong: true, k_o: factorOf(support, gather), isIncluded: false };
 }
 
 /** Whether this combination shakes the anchors. Of reactions combined by others nobody knows; they are taken as an earthquake's. */
-const isShaken = ({ combination, earthquake }: Demand): boolean => earthquake !== undefined || combination.terms.length === 0;
+export const isShaken = ({ combination, earthquake }: Demand): boolean => earthquake !== undefined || combination.terms.length === 0;
 
 const known = new WeakMap<Demand, { readonly k_o: number; readonly demand: Demand<"strength"> }>();
 

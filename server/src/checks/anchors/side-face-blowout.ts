@@ -160,7 +160,7 @@ export const sideFaceBlowout = check({
   inputs: (support, gather, place): BlowoutInputs => {
     const { factors, ...cone } = readCone(support, gather, place);
     gather.needs(support.base?.fields.anchors?.value.end, "end of the rods, headed or hooked");
-    return { ...cone, seismic: readSeismic(support, gather), A_brg: readHead(support, gather, cone.d_a), phi: factors?.blowout ?? Number.NaN };
+    return { ...cone, seismic: readSeismic(support, gather, "tension"), A_brg: readHead(support, gather, cone.d_a), phi: factors?.blowout ?? Number.NaN };
   },
   fixedBy: (support) => support.foundation?.fields.diameter ?? support.foundation?.fields.width ?? support.foundation?.fields.thickness ?? support.base?.fields.anchors,
   evaluate: (inputs, stated, calc) => {

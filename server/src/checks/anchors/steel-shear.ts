@@ -86,7 +86,7 @@ export const steelShear = check({
     return {
       ...rod,
       path: readShearPath(support, gather),
-      seismic: readSeismic(support, gather),
+      seismic: readSeismic(support, gather, "shear"),
       edition: factors?.edition ?? "",
       phi: factors?.steelShear[rod.isDuctile ? "ductile" : "brittle"] ?? Number.NaN,
       n_v: isWelded ? count : Math.min(count, bearingLoose),

@@ -45,7 +45,7 @@ export const steelTension = check({
     const base = readBase(support, gather, place);
     const rod = readRod(support, gather);
     const factors = readFactors(support.codes, gather);
-    return { ...base, ...rod, seismic: readSeismic(support, gather), edition: factors?.edition ?? "", phi: factors?.steelTension[rod.isDuctile ? "ductile" : "brittle"] ?? Number.NaN };
+    return { ...base, ...rod, seismic: readSeismic(support, gather, "tension"), edition: factors?.edition ?? "", phi: factors?.steelTension[rod.isDuctile ? "ductile" : "brittle"] ?? Number.NaN };
   },
   fixedBy: (support) => support.base?.fields.anchors ?? support.base,
   evaluate: (inputs, stated, calc) => {

@@ -92,7 +92,7 @@ export const levelingNuts = check({
         ? gapInGrout.value({ t_g: grout, h_n: hardware.nut, t_w: hardware.washerThickness })
         : Number.NaN;
     const count = base.rods.length;
-    return { ...base, ...rod, seismic: readSeismic(support, gather), phi: factors?.steelShear[rod.isDuctile ? "ductile" : "brittle"] ?? Number.NaN, n_v: isWelded ? count : Math.min(count, bearingLoose), g };
+    return { ...base, ...rod, seismic: readSeismic(support, gather, "shear"), phi: factors?.steelShear[rod.isDuctile ? "ductile" : "brittle"] ?? Number.NaN, n_v: isWelded ? count : Math.min(count, bearingLoose), g };
   },
   fixedBy: (support) => support.base?.fields["gap below nuts"] ?? support.base?.fields.grout ?? support.base,
   evaluate: (inputs, stated, calc) => {

@@ -29,8 +29,8 @@ export const anchorLines = linesOf("anchors", hasBase, [
   {
     id: "anchors.seismic",
     line: "Anchors in seismic design categories C to F (ACI 318-19 17.10).",
-    by: ["anchors.steel-tension", "anchors.breakout-tension", "anchors.pullout", "anchors.side-face-blowout", "anchors.steel-shear", "anchors.breakout-shear", "anchors.pryout"],
-    left: "Anchors that are ductile over a stretch length, or held by a yielding attachment, in an earthquake: the overstrength of the system is the one way done.",
+    by: ["anchors.steel-tension", "anchors.breakout-tension", "anchors.pullout", "anchors.side-face-blowout", "anchors.steel-governs", "anchors.stretch-length", "anchors.steel-shear", "anchors.breakout-shear", "anchors.pryout"],
+    left: "Anchors held by an attachment that yields in an earthquake; overstrength, and rods that stretch, are the ways done.",
     applies: (support) => hasBase(support) && isSeismic(support),
   },
 ]);

@@ -33,6 +33,7 @@ export const bases = named(
         "spacing y": quantity("length", "Spacing of the rods along y."),
         "bolt circle": quantity("length", "Diameter of the circle through the middles of the rods, in place of spacings: rods evenly spaced, the first half a step north of east."),
         places: list("Where each rod stands, in place of a spacing.", point("Place of one rod from the middle of the plate, east and north.")),
+        "stretch length": quantity("length", "Length over which a rod can stretch freely, in a sleeve or wrapped; upset ends do not count."),
         torqued: yesNo("Whether the nuts are tightened by torque or turn beyond snug, which wedges the concrete apart.", { assumed: { text: "yes", source: "the safe side for spacing and edge distance; ACI 318-19 Table 17.9.2(a)" } }),
       },
       anchorsShortForm,
@@ -80,7 +81,7 @@ export const bases = named(
     "anchor reinforcement": choice(["none", "pier bars"], "What takes the tension where concrete breakout does not: nothing, or the vertical bars of the pier or pedestal near the rods, developed on both sides of the breakout surface.", {
       assumed: { text: "none", source: "the safe side; ACI 318-19 17.5.2.1 leaves it to the designer" },
     }),
-    "seismic anchors": choice(["overstrength", "overstrength included"], "How the anchors are designed for an earthquake in seismic design category C to F: for forces with the overstrength of the system, or for stated reactions that have it in them already (ACI 318-19 17.10.5.3(d) and 17.10.6.3(c))."),
+    "seismic anchors": choice(["overstrength", "overstrength included", "stretch length"], "How the anchors are designed for an earthquake in seismic design category C to F: for forces with the overstrength of the system, or for stated reactions that have it in them already (ACI 318-19 17.10.5.3(d) and 17.10.6.3(c)); or in tension as ductile rods that stretch before the concrete breaks (17.10.5.3(a)), with the overstrength in shear."),
     "overstrength factor": number("Overstrength factor of the seismic system, for stated reactions by load case.", { least: 1, most: 3 }),
     "edge bars": choice(["none", "no. 4", "no. 4 in ties at 4 in"], "Bars in the concrete between the rods and its edges, of no. 4 or larger, alone or inside ties no more than 4 in apart: they raise the strength of cracked concrete against breakout in shear.", {
       assumed: { text: "none", source: "the safe side; ACI 318-19 Table 17.7.2.5.1" },
