@@ -86,6 +86,26 @@ describe("Pull on the dowels of a pad, by statics", () => {
     expect(pullOf(pad({ count: 1 }), allowable({ P: 2 * kip, My: 10 * kipFoot })) / kip).toBeCloseTo(1.9, 9);
   });
 
+  it("follows a grid that is said, outer rows first", () => {
+    // Three rows 18 in apart, two dowels each: r = 3 x 4/(6 x 2) = 1 ft; all pull up to M = 7.84 kip-ft: 7.84/6 + 6/6.
+    const grid = pad({ count: undefined, "along x": 3, "along y": 2, spacing: 18 * inch });
+    expect(pullOf(grid, allowable({ P: -10 * kip, My: 6 * kipFoot })) / kip).toBeCloseTo(7.84 / 6 + 1, 9);
+    // Beyond it the far row takes what the moment adds: g = (8 - 3)/6 = 5/6 ft; 2 x 7.84/6 + (10 - 7.84)/((5/6 + 1.5) x 2).
+    expect(pullOf(grid, allowable({ P: -10 * kip, My: 10 * kipFoot })) / kip).toBeCloseTo(15.68 / 6 + 2.16 / (2 * (5 / 6 + 1.5)), 9);
+    // About the other axis two rows of three: g = (8 - 1.5)/6 ft; T = (10 + 7.84 g)/(g + 0.75) in three dowels.
+    const g = 6.5 / 6;
+    expect(pullOf(grid, allowable({ P: -10 * kip, Mx: 10 * kipFoot })) / kip).toBeCloseTo((10 + 7.84 * g) / (g + 0.75) / 3, 9);
+  });
+
+  it("takes one row of dowels along the middle about a third of the width", () => {
+    // N = -7.84 kip, M = 10 kip-ft across the row: (3 x 10/4 + 7.84)/3.
+    expect(pullOf(pad({ count: 3, "along x": 1, "along y": 3, spacing: 12 * inch }), allowable({ P: -10 * kip, My: 10 * kipFoot })) / kip).toBeCloseTo((7.5 + 7.84) / 3, 9);
+  });
+
+  it("refuses a grid of another number of dowels than is counted", () => {
+    expect(read(dowelSteel, pad({ count: 4, "along x": 3, "along y": 2 })).blocks.join()).toMatch(/4 dowels are counted, and 3 by 2 of them stand in the grid/);
+  });
+
   it("is not told where an edge lifts and the places of the dowels are not known", () => {
     const outcome = outcomeOf(dowelSteel, pad({ count: 6 }), strengthOf({ P: -10 * kip, My: 5 * kipFoot }));
     expect(outcome.type === "unchecked" && outcome.because).toMatch(/lifts an edge of the pad/);
@@ -102,6 +122,21 @@ describe("Pull on the dowels of a wall, by statics", () => {
 
   it("adds the moment across the footing about a third of its width", () => {
     expect(pullOf(wall(), allowable({ P: -20 * kip, Mx: 7 * kipFoot })) / kip).toBeCloseTo((20 - 9.075 + (3 * 7) / 3.5) / 7.5, 9);
+  });
+
+  it("has two rows pull about an arm of their own", () => {
+    // Rows 2 ft apart on 3.5 ft: g = (7 - 2)/6 ft; N = -10.925 kip, r = 1 ft, M = 21 kip-ft; 7.5 dowels in each row.
+    const g = 5 / 6;
+    const found = pullOf(wall({}, { rows: 2, "row spacing": 24 * inch }), allowable({ P: -20 * kip, Mx: 21 * kipFoot })) / kip;
+    expect(found).toBeCloseTo((21 - 10.925) / ((g + 1) * 7.5) + (2 * 10.925) / 15, 9);
+    expect(pullOf(wall({}, { rows: 2, "row spacing": 24 * inch, count: 15 }), allowable({ P: -20 * kip, Mx: 21 * kipFoot })) / kip).toBeCloseTo(found, 9);
+    expect(read(dowelSteel, wall({}, { rows: 2, "row spacing": 44 * inch })).blocks.join()).toMatch(/wider apart than the footing/);
+  });
+
+  it("counts what stands off the middle of the footing", () => {
+    // Toe 6 in, heel 18 in: N = -10.925 kip 6 in off the middle.
+    const off = wall({ footing: { width: 42 * inch, thickness: 14 * inch, toe: 6 * inch, heel: 18 * inch } });
+    expect(pullOf(off, allowable({ P: -20 * kip })) / kip).toBeCloseTo((10.925 + (3 * 10.925 * 0.5) / 3.5) / 7.5, 9);
   });
 
   it("refuses a length per post longer than the distance between the columns", () => {
@@ -170,7 +205,14 @@ describe("A second opinion: the elastic section of a rigid plate with bars", () 
 describe("Laws of the pull", () => {
   const component = fc.double({ min: -5e4, max: 5e4, noNaN: true });
   const forces = fc.record({ P: component, Vx: component, Vy: component, Mx: component, My: component });
-  const supports = [pad(), pad({ count: 1 }), wall()];
+  const supports = [
+    pad(),
+    pad({ count: 1 }),
+    pad({ count: undefined, "along x": 3, "along y": 3, spacing: 15 * inch }),
+    pad({ count: 3, "along x": 3, "along y": 1, spacing: 15 * inch }),
+    wall(),
+    wall({}, { rows: 2, "row spacing": 24 * inch }),
+  ];
 
   it("is finite, not negative, the same from either side, and never less for more lift", () => {
     fc.assert(

@@ -4,6 +4,7 @@ import { coneCapacity, overlapShare, rockCone, type ConeInputs } from "../../../
 import { bondResistance, dowelBond } from "../../../server/src/checks/rock/dowel-bond.js";
 import { barStrength, dowelSteel } from "../../../server/src/checks/rock/dowel-steel.js";
 import { rockBearing } from "../../../server/src/checks/rock/bearing.js";
+import { pressureIn, pullIn } from "../../../server/src/checks/rock/rows.js";
 import { plainCalc } from "../../../server/src/formula/calc.js";
 import { foot, inch, kip, kipFoot, ksi, psi, say } from "../given.js";
 import { allowable, degree, outcomeOf, pcf, psf, read, standing, strengthOf, weigh } from "../ground.js";
@@ -171,9 +172,68 @@ describe("Bearing on rock", () => {
     expect(weigh(rockBearing, pad(), allowable({ P: 28.4 * kip, My: 32 * kipFoot })).demand / psf).toBeCloseTo(5333.3, 0);
   });
 
-  it("is not told where dowels hold the pad down", () => {
-    const outcome = outcomeOf(rockBearing, pad(), allowable({ P: 2 * kip, My: 32 * kipFoot }));
-    expect(outcome.type === "unchecked" && outcome.because).toMatch(/held down by dowels/);
+  it("where dowels hold the pad down takes what their pull adds", () => {
+    // N 5.6 kip, M 32 kip-ft, rows 2 ft apart: g = (8 - 2)/6 = 1 ft; T = (32 - 5.6)/(1 + 1) = 13.2 kip; C = 18.8 kip on a strip 3 ft wide, 4 ft long.
+    expect(weigh(rockBearing, pad(), allowable({ P: 2 * kip, My: 32 * kipFoot })).demand / psf).toBeCloseTo((2 * 18.8 * 1000) / 12, 6);
+    // One dowel in the middle: C = 3 M/B = 24 kip on half of the pad.
+    expect(weigh(rockBearing, pad({ count: 1 }), allowable({ P: 2 * kip, My: 32 * kipFoot })).demand / psf).toBeCloseTo((2 * 24 * 1000) / 8, 6);
+  });
+
+  it("adds the two directions at a corner", () => {
+    // Pure moments of 8 kip-ft each way and no axial force: C = 8/2 = 4 kip each way, 2 x 4/(3 x 4 x 1) = 0.6667 ksf, twice.
+    const found = weigh(rockBearing, pad(), allowable({ P: -3.6 * kip, Mx: 8 * kipFoot, My: -8 * kipFoot }, [{ factor: 1, type: "D" }]));
+    expect(found.demand / psf).toBeCloseTo(1333.33, 1);
+  });
+
+  it("is nothing while all dowels pull, and nothing stands on the rock", () => {
+    expect(weigh(rockBearing, pad(), allowable({ P: -10 * kip, My: 6 * kipFoot })).demand).toBe(0);
+    expect(weigh(rockBearing, pad(), allowable({ P: -10 * kip })).demand).toBe(0);
+  });
+
+  it("without dowels is told until the load leaves the pad", () => {
+    const bare = pad({}, {}, { dowels: undefined });
+    expect(weigh(rockBearing, bare, allowable({ P: 28.4 * kip, My: 32 * kipFoot })).demand / psf).toBeCloseTo(5333.3, 0);
+    const outcome = outcomeOf(rockBearing, bare, allowable({ P: 2 * kip, My: 32 * kipFoot }));
+    expect(outcome.type === "unchecked" && outcome.because).toMatch(/hold it down by dowels/);
+  });
+
+  it("balances the axial force: bearing less pull, in one direction", () => {
+    const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    fc.assert(
+      fc.property(double(-60, 60), double(1e-3, 80), fc.constantFrom(1, 2, 3, 5), fc.constantFrom(1, 2, 4), (N, M, rows, inRow) => {
+        const way = { across: 5 * foot, along: 4 * foot, rows, inRow, spacing: 0.9 * foot };
+        const T = pullIn(way, N * kip, M * kipFoot, plainCalc) / kip;
+        const q = pressureIn(way, N * kip, M * kipFoot, plainCalc) / psf / 1000;
+        expect(T).toBeGreaterThanOrEqual(0);
+        expect(q).toBeGreaterThanOrEqual(0);
+        if (q === 0 || T <= 1e-9 || rows > 2) return;
+        // A strip (B + s_o)/2 wide is pressed, half of the pad where there is one row.
+        const strip = rows === 1 ? 2.5 : (5 + 0.9 * (rows - 1)) / 2;
+        const C = (q * strip * 4) / 2;
+        expect(C - T * inRow).toBeCloseTo(N, 6);
+        expect(C * (2.5 - strip / 3) + T * inRow * (rows === 1 ? 0 : 0.45 * (rows - 1))).toBeCloseTo(M, 6);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it("takes a wall across its footing, for the length that acts with one post", () => {
+    const wall = (more: object = {}) =>
+      standing({
+        foundation: { kind: "wall on footing", thickness: 18 * inch, height: 4 * foot, footing: { width: 42 * inch, thickness: 14 * inch }, "length per post": 10 * foot, ...more },
+        ground: granite,
+      });
+    const dowels = { spacing: 16 * inch, bar, grade: "Gr 60" };
+    // 15.125 kip of concrete and 4.875 kip press 35 ft2: 571.4 psf; with 7 kip-ft M/(L B2/6) = 342.9 psf more.
+    expect(weigh(rockBearing, wall(), allowable({ P: 4.875 * kip })).demand / psf).toBeCloseTo(571.43, 1);
+    expect(weigh(rockBearing, wall({ dowels }), allowable({ P: 4.875 * kip, Mx: 7 * kipFoot })).demand / psf).toBeCloseTo(914.29, 1);
+    // One row in the middle: C = 3 x 40/3.5 = 34.29 kip on half of 3.5 ft.
+    expect(weigh(rockBearing, wall({ dowels }), allowable({ P: 4.875 * kip, Mx: 40 * kipFoot })).demand / psf).toBeCloseTo((4 * 34285.7) / 35, 0);
+    // Toe 6 in, heel 18 in puts 20 kip 6 in off the middle: 10 kip-ft.
+    const off = wall({ footing: { width: 42 * inch, thickness: 14 * inch, toe: 6 * inch, heel: 18 * inch }, dowels });
+    expect(weigh(rockBearing, off, allowable({ P: 4.875 * kip })).demand / psf).toBeCloseTo(571.43 + (6 * 10_000) / (10 * 3.5 ** 2), 1);
+    const held = outcomeOf(rockBearing, wall({ dowels, retains: 3 * foot }), allowable({ P: 4.875 * kip }));
+    expect(held.type === "unchecked" && held.because).toMatch(/earth pressure is not part of the pressure on the rock/);
   });
 
   it("has no presumptive value on weathered rock", () => {

@@ -12,8 +12,8 @@ const pierLines = linesOf("pier", isPier, [
   {
     id: "pier.lateral",
     line: "Embedment by the building code's formula, free and restrained at grade, with its limit of depth and the increase for poles.",
-    by: ["pier.embedment", "pier.movement", "pier.slab-reaction"],
-    left: "Ground that falls away beside a pier (a lateral bearing stated for that slope is taken at its word), piers that act as a group, trenches and pools beside a pier, a pier less than two widths deep as a block.",
+    by: ["pier.embedment", "pier.movement", "pier.slab-reaction", "pier.block-overturning", "pier.block-bearing", "pier.block-sliding"],
+    left: "Ground that falls away beside a pier (a lateral bearing stated for that slope is taken at its word), piers nearer than three widths as a group, trenches and pools beside a pier.",
   },
   {
     id: "pier.broms",
@@ -33,7 +33,7 @@ const pierLines = linesOf("pier", isPier, [
     by: ["pier.uplift", "pier.frost-grip"],
     left: "Piers nearer than three widths as a group, cones of soil that meet, and the grip of frozen soil where no adfreeze stress is stated under the ground.",
   },
-  { id: "pier.end", line: "Bearing under the pier, with eccentricity.", by: ["pier.bearing"], left: "Eccentric bearing under a pier that is not held by the soil beside it, and settlement." },
+  { id: "pier.end", line: "Bearing under the pier, with eccentricity.", by: ["pier.bearing", "pier.block-bearing"], left: "Bearing of a slender pier is concentric: its moment goes into the soil beside it." },
   { id: "pier.concrete", line: "Concrete of the pier: axial load with bending, shear, least bars, spiral or ties, cover, lap of rods and bars.", by: [], left: "Concrete of the pier: bending with axial load or pull, shear, least bars, spiral or ties, cover, lap of rods and bars, pier against plate size." },
 ]);
 
@@ -78,7 +78,7 @@ const rockLines = linesOf("rock", isDoweled, [
   },
   { id: "rock.dowel-details", line: "Drilling depth, hole size and lap of the dowels above the rock.", by: [] },
   { id: "rock.sliding", line: "Sliding on rock, with dowels, a key or benches; sloping rock.", by: [] },
-  { id: "rock.pressure", line: "Bearing on the rock.", by: ["rock.bearing"], left: "Bearing under walls on rock, and under pads that are held down by dowels." },
+  { id: "rock.pressure", line: "Bearing on the rock.", by: ["rock.bearing"], left: "Bearing on rock under walls that hold back soil, and settlement on weathered rock." },
   { id: "rock.pad-concrete", line: "Concrete of the pad or footing on rock: bending, shear, least steel.", by: [] },
   { id: "rock.mixed", line: "All supports on rock or none.", by: ["site.one-ground"] },
 ]);
