@@ -2,6 +2,8 @@
 import type { CheckResult } from "../findings/result.js";
 import { breakoutPlan } from "./breakout-plan.js";
 import { contactPlan } from "./contact-plan.js";
+import { padPressure } from "./pad-pressure.js";
+import { pierDiagramsPicture } from "./pier-diagrams.js";
 import type { Picture, Show } from "./picture.js";
 import { wedgePicture } from "./wedge-picture.js";
 
@@ -15,6 +17,13 @@ const drawn: Readonly<Record<string, readonly Draw[]>> = {
   "base.bearing": [contactPlan],
   "base.plate-compression": [contactPlan],
   "base.plate-uplift": [contactPlan],
+  "pier.movement": [pierDiagramsPicture],
+  "pier.rotation": [pierDiagramsPicture],
+  "pier.rotation-stated": [pierDiagramsPicture],
+  "footing.bearing": [padPressure],
+  "footing.bearing-capacity": [padPressure],
+  "footing.overturning": [padPressure],
+  "rock.bearing": [padPressure],
 };
 
 /** Ids of the checks that have pictures. */

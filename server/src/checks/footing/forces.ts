@@ -48,14 +48,14 @@ export function atUnderside(body: FootingBody, demand: Demand, purpose: Purpose 
 
 export const undersideFormulas = [...bodyFormulas, netLoad, momentX, momentY] as const;
 
-interface ContactArgs extends FootingArgs {
+export interface ContactArgs extends FootingArgs {
   readonly demand: Demand;
 }
 
 /** The last solution of each demand; the checks of one footing ask for the same one in turn. */
 const solved = new WeakMap<Demand, { readonly args: FootingArgs; readonly pressure: FootingPressure | Unstable }>();
 
-const sharedContact: Routine<ContactArgs, FootingPressure | Unstable> = {
+export const sharedContact: Routine<ContactArgs, FootingPressure | Unstable> = {
   id: "footing.contact",
   title: footingContact.title,
   method: footingContact.method,
