@@ -87,7 +87,7 @@ function summary(args: string[]): number {
   const [file] = positionals;
   const text = read(file);
   if (text === undefined) return 2;
-  const report = buildReport(checkText(text), { file: basename(file) });
+  const report = buildReport(checkText(text), { file: basename(file), drawings: "supports" });
   const wanted = values.format ? [values.format] : values.out !== undefined ? [/\.html?$/iu.test(values.out) ? "html" : "markdown"] : ["html", "markdown"];
   for (const format of wanted) {
     const body = format === "html" ? summaryHtml(report) : summaryMarkdown(report);

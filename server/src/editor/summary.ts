@@ -11,6 +11,6 @@ import type { Session } from "./sessions.js";
 export function summaryFor(session: Session | undefined): SummaryReply | null {
   if (!session) return null;
   const file = decodeURIComponent(session.uri.split("/").at(-1) ?? session.uri);
-  const report = buildReport(session.checked, { file });
+  const report = buildReport(session.checked, { file, drawings: "supports" });
   return { html: summaryHtml(report), markdown: summaryMarkdown(report), csv: forcesCsv(forcesOf(session.checked)), stem: summaryStem(file) };
 }

@@ -18,7 +18,7 @@ import type { Assumption, Sourced, Support } from "../project/model.js";
 import { format, formatBuildable } from "../units/format.js";
 import type { KindName, UnitSystem } from "../units/kinds.js";
 import { amount } from "./amount.js";
-import { cautions } from "./cautions.js";
+import { cautionsFor } from "./cautions.js";
 import type { Checked, CheckedDocument } from "./check-text.js";
 import { levelsTried } from "../checks/contract.js";
 import { notCoveredText } from "../checks/coverage.js";
@@ -48,8 +48,8 @@ export interface ReportOptions {
   readonly steps?: boolean;
   /** With MathML in the steps. */
   readonly mathml?: boolean;
-  /** With drawings of supports and checks. */
-  readonly drawings?: boolean;
+  /** With drawings of the supports, or of their checks too. */
+  readonly drawings?: "supports" | "supports and checks";
   /** Titles of the load derivations whose steps are wanted; left out: all of them. */
   readonly loads?: readonly string[];
   /** False leaves the supports out, for a view that asks for one of them apart. */
@@ -69,7 +69,7 @@ export function buildReport(checked: Checked, options: ReportOptions): Report {
       place: placeOf(problem.span, lines),
     })),
     structures: checked.documents.map((document) => structureReport(document, lines, options)),
-    cautions,
+    cautions: cautionsFor(checked.documents.map(({ structure }) => structure)),
   };
 }
 
@@ -244,7 +244,7 @@ function checkReport(document: CheckedDocument, result: CheckResult, lines: Line
     place: placeOf(result.at, lines),
     related: result.used.filter((used) => used.what !== "").map((used) => ({ place: placeOf(used.span, lines), message: used.what, field: used.path })),
     steps: options.steps ? stepReports(derive(result), system, options.mathml ?? false) : undefined,
-    drawings: options.drawings ? picturesOf(result, showIn(system)) : undefined,
+    drawings: options.drawings === "supports and checks" ? picturesOf(result, showIn(system)) : undefined,
   };
 }
 

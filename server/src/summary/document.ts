@@ -9,6 +9,8 @@ export type Block =
   | { readonly type: "paragraph"; readonly text: string; readonly strong?: boolean }
   | { readonly type: "list"; readonly items: readonly string[]; readonly ordered?: boolean }
   | { readonly type: "figure"; readonly svg: string; readonly caption: string }
+  /** Small figures side by side. */
+  | { readonly type: "figures"; readonly items: readonly { readonly svg: string; readonly caption: string }[] }
   | {
       readonly type: "table";
       readonly caption: string;
@@ -136,7 +138,8 @@ function structureBlocks(structure: StructureReport, file: string): Block[] {
   blocks.push(heading(2, "Loads and checks by support"));
   blocks.push({ type: "figure", svg: signConvention(), caption: signConventionWords });
   for (const support of structure.supports) {
-    blocks.push(heading(3, `${support.name}: ${support.description}`), ...loads(support, structure.units), ...checks(support));
+    const drawn = support.drawings ?? [];
+    blocks.push(heading(3, `${support.name}: ${support.description}`), ...(drawn.length > 0 ? [{ type: "figures", items: drawn } as const] : []), ...loads(support, structure.units), ...checks(support));
   }
   blocks.push(heading(2, "Not covered"));
   blocks.push(paragraph("Known limit states and loads that were not looked at. Somebody has to."));

@@ -27,6 +27,7 @@ ul { padding-left: 1.3em; }
 figure { margin: 8pt 0; break-inside: avoid; }
 figure svg { max-width: 100%; height: auto; }
 figcaption { font-size: 9pt; }
+.pair { display: grid; grid-template-columns: 1fr 1fr; gap: 0 12pt; break-inside: avoid; }
 @page { size: letter; margin: .75in; }
 @media print { :root { color-scheme: light; } body { margin: 0; max-width: none; padding: 0; } table { font-size: 8pt; line-height: 1.25; } th, td { padding: 1.5pt 3pt; } }
 `;
@@ -41,6 +42,8 @@ function print(block: Block): string {
       return `<ul>${block.items.map((item) => `<li>${escapeHtml(item)}</li>`).join("")}</ul>`;
     case "figure":
       return `<figure>${block.svg}<figcaption>${escapeHtml(block.caption)}</figcaption></figure>`;
+    case "figures":
+      return `<div class="pair">${block.items.map(({ svg, caption }) => `<figure>${svg}<figcaption>${escapeHtml(caption)}</figcaption></figure>`).join("")}</div>`;
     case "table": {
       const mark = (i: number) => (block.numeric.includes(i) ? ' class="n"' : block.tight?.includes(i) ? ' class="t"' : "");
       const head = block.head.map((cell, i) => `<th scope="col"${mark(i)}>${escapeHtml(cell)}</th>`).join("");

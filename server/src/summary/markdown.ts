@@ -17,6 +17,8 @@ function print(block: Block): string {
       return block.items.map((item) => `- ${escapeMarkdown(item)}`).join("\n");
     case "figure":
       return escapeMarkdown(block.caption);
+    case "figures":
+      return block.items.map(({ caption }) => escapeMarkdown(caption)).join("\n\n");
     case "table":
       return [cells(block.head), `|${block.head.map((_, i) => (block.numeric.includes(i) ? " ---: " : " --- ")).join("|")}|`, ...block.rows.map(cells)].join("\n");
   }
