@@ -187,7 +187,7 @@ export const agreement: RuleDecl = {
   clause: "common practice, no source",
   fails: "Two entries contradict each other, and an answer rests on one of them by chance.",
   seen: "Steel that does not reach the roof, or a pier where another stands already.",
-  range: "Kind and class of the ground, elevations from the roof plane down to the concrete within half a foot, places of columns and piers. Other sizes are not held against each other.",
+  range: "Kind and class of the ground, elevations from the roof plane down to the concrete within half a foot, places of columns and piers. Other sizes are held against each other by a rule of their own.",
   judge: (structure) => {
     const system: UnitSystem = structure.project.units?.value ?? "US";
     const show: Show = (value) => format(value, "distance", system);

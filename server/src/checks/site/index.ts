@@ -11,7 +11,8 @@ import { loadPath } from "./load-path.js";
 import { neighbors } from "./neighbors.js";
 import { oneGround } from "./one-ground.js";
 import { paving } from "./paving.js";
+import { sizes } from "./sizes.js";
 import { ties } from "./ties.js";
 import { water } from "./water.js";
 
-export const siteRules: readonly RuleDecl[] = [loadPath, agreement, oneGround, frost, paving, neighbors, isolation, water, exposure, cover, corrosion, closedSections, ties, cure];
+export const siteRules: readonly RuleDecl[] = [loadPath, agreement, sizes, oneGround, frost, paving, neighbors, isolation, water, exposure, cover, corrosion, closedSections, ties, cure];
