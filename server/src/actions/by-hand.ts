@@ -186,7 +186,10 @@ export function actionsByHand(
   return {
     cases,
     strength,
+    // No check of a column top looks at stated reactions.
     atTop: strength,
+    atTopAllowable: [],
+    atTopSteel: strength,
     allowable: [...combine(chosenCases(standard, "allowable", loadCases, alternative), cases, calc), ...allowable],
     service: [],
     steel: steelDemands(steel, strength, takesAllowable(steel) ? [...combine(chosenCases(standard, "allowable", loadCases), cases, calc), ...allowable] : []),

@@ -8,7 +8,7 @@ import type { Calc } from "../formula/types.js";
 import type { Forces } from "../mechanics/forces.js";
 import { tributaryByZone, type ZonedAreas } from "../mechanics/tributary.js";
 import { wallsAtEdges } from "./blocked-inputs.js";
-import { chosenCases, combine } from "./combinations.js";
+import { chosenCases, combine, type CombinedLevel } from "./combinations.js";
 import { deadCases, deadOnPlan } from "./dead.js";
 import type { Demand, LoadCase, LoadDerivation } from "./demand.js";
 import type { RoofInputs } from "./roof-inputs.js";
@@ -60,13 +60,13 @@ const upliftAt = (inputs: RoofInputs, { theta, a, areas }: Geometry, flow: Flow,
   calc(upward, { W_u: edgeUplift(inputs, theta, a, areas, flow, q_h, calc) });
 
 /** Combinations of edge pressures with the dead load of the tributary area, for each column in the order of the inputs. */
-export function edgeDemands(inputs: RoofInputs): readonly (readonly Demand<"strength">[])[] {
+export function edgeDemands<L extends CombinedLevel>(inputs: RoofInputs, level: L): readonly (readonly Demand<L>[])[] {
   const { plane, dead, posts, site } = inputs;
   const q_h = edgeVelocityPressure(site, plane.meanHeight, plainCalc);
   const zones = edgeZones(plane, plainCalc);
   const flows = flowsOf(flowAnywhere(inputs.flow, inputs.blocked));
   const estimates = deadCases(plane, dead, posts).map(({ loadCase }) => ({ loadCase, D: deadOnPlan(dead, plane.slope, loadCase.estimate ?? "light", plainCalc) }));
-  const chosen = chosenCases(site.standard, "strength", [...estimates.map(({ loadCase }) => loadCase), ...flows.map(edgeCase)]).filter(({ cases }) => cases.some(({ type }) => type === "W"));
+  const chosen = chosenCases(site.standard, level, [...estimates.map(({ loadCase }) => loadCase), ...flows.map(edgeCase)]).filter(({ cases }) => cases.some(({ type }) => type === "W"));
   return posts.map((_, place) => {
     const geometry = geometryAt(inputs, place, zones, plainCalc);
     const reactions = [

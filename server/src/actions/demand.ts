@@ -78,6 +78,10 @@ export interface ColumnActions {
   readonly strength: readonly Demand<"strength">[];
   /** What tries the connection at the column top: the same, and edge pressures on the roof area nearest to it. */
   readonly atTop: readonly Demand<"strength">[];
+  /** The same at allowable-stress level, with second order in it; empty where neither the method of steel nor a stated strength asks for it. */
+  readonly atTopAllowable: readonly Demand<"allowable">[];
+  /** What bolts and welds at the column top are tried by, as the notebook names the method. */
+  readonly atTopSteel: readonly Demand<"strength" | "allowable">[];
   readonly allowable: readonly Demand<"allowable">[];
   /**
    * What steel designed by AISC 360 is tried by: the strength combinations, the allowable-stress ones with second order in them, or both, as the

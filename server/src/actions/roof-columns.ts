@@ -8,7 +8,7 @@ import type { RoofInputs } from "./roof-inputs.js";
 import { withSecondOrder } from "./second-order.js";
 import { serviceDemands, serviceRatio } from "./service.js";
 import type { Sharing } from "./sharing.js";
-import { isAllowable, steelDemands, takesAllowable } from "./steel-method.js";
+import { isAllowable, steelDemands, takesAllowable, type SteelMethod } from "./steel-method.js";
 import type { Reaction } from "./way-down.js";
 
 const allFinite = ({ P, Vx, Vy, Mx, My }: Forces): boolean => [P, Vx, Vy, Mx, My].every(Number.isFinite);
@@ -19,25 +19,33 @@ export function columnActions(inputs: RoofInputs, loadCases: readonly LoadCase[]
   const { site, posts, service } = inputs;
   const strength = chosenCases(site.standard, "strength", loadCases);
   const allowable = chosenCases(site.standard, "allowable", loadCases, inputs.alternative);
-  const edgesAtTop = edgeDemands(inputs);
+  const edgesAtTop = edgeDemands(inputs, "strength");
   const own = posts.map((_, place) => reactions.map((ofCase) => ofCase[place]));
   const firstOrder = own.map((of) => combine(strength, of, plainCalc));
   const heights = posts.map(({ height }) => height);
   const atStrength = withSecondOrder(firstOrder, heights, sharing.stories, plainCalc);
   if ("unknown" in atStrength) return atStrength;
   // Steel takes the basic combinations also where soil takes the alternative ones.
-  const ofSteel = takesAllowable(inputs.steel) ? chosenCases(site.standard, "allowable", loadCases) : [];
+  const topsTake = takesAllowable(inputs.steel) || inputs.topsAtAllowable;
+  const ofSteel = topsTake ? chosenCases(site.standard, "allowable", loadCases) : [];
+  const edgesAllowed = topsTake ? edgeDemands(inputs, "allowable") : [];
   const steel = withSecondOrder(own.map((of) => combine(ofSteel, of, plainCalc)), heights, sharing.stories, plainCalc);
   if ("unknown" in steel) return steel;
   const k_s = serviceRatio(site.standard, site.V, service, plainCalc);
-  return own.map((of, place) => ({
-    cases: of.map(({ top, base }, i) => ({ loadCase: loadCases[i], top, base })),
-    strength: atStrength[place],
-    atTop: [...atStrength[place], ...edgesAtTop[place]],
-    allowable: combine(allowable, of, plainCalc),
-    service: serviceDemands(loadCases, of, k_s, plainCalc),
-    steel: steelDemands(inputs.steel, atStrength[place], steel[place]),
-  }));
+  return own.map((of, place) => {
+    const atTop = [...atStrength[place], ...edgesAtTop[place]];
+    const atTopAllowable = topsTake ? [...steel[place], ...edgesAllowed[place]] : [];
+    return {
+      cases: of.map(({ top, base }, i) => ({ loadCase: loadCases[i], top, base })),
+      strength: atStrength[place],
+      atTop,
+      atTopAllowable,
+      atTopSteel: steelDemands(inputs.steel, atTop, atTopAllowable),
+      allowable: combine(allowable, of, plainCalc),
+      service: serviceDemands(loadCases, of, k_s, plainCalc),
+      steel: steelDemands(inputs.steel, atStrength[place], steel[place]),
+    };
+  });
 }
 
 const said = <L extends Level>(demands: readonly Demand<L>[], way: Sharing["way"]): readonly Demand<L>[] => demands.map((demand) => ({ ...demand, label: `${demand.label}; roof shared ${way}` }));
@@ -49,15 +57,20 @@ export function envelope(ways: readonly { readonly way: Sharing["way"]; readonly
   return first.columns.map((_, place) => {
     const each = <T>(pick: (actions: ColumnActions, way: Sharing["way"]) => readonly T[]): readonly T[] => ways.flatMap(({ way, columns }) => pick(columns[place], way));
     const strength = each((of, way) => said(of.strength, way));
+    const atTop = each((of, way) => said(of.atTop, way));
+    const atTopAllowable = each((of, way) => said(of.atTopAllowable, way));
     const { steel } = first.columns[place];
+    const method: SteelMethod = !steel.some(isAllowable) ? "LRFD" : steel.every(isAllowable) ? "ASD" : "both";
     const allowableSteel = each((of, way) => said(of.steel.filter(isAllowable), way));
     return {
       cases: each(({ cases }, way) => cases.map((one) => ({ ...one, loadCase: { ...one.loadCase, ...sharedCase(one.loadCase, way) } }))),
       strength,
-      atTop: each(({ atTop }, way) => said(atTop, way)),
+      atTop,
+      atTopAllowable,
+      atTopSteel: steelDemands(method, atTop, atTopAllowable),
       allowable: each(({ allowable }, way) => said(allowable, way)),
       service: each(({ service }, way) => said(service, way)),
-      steel: steelDemands(allowableSteel.length === 0 ? "LRFD" : steel.every(isAllowable) ? "ASD" : "both", strength, allowableSteel),
+      steel: steelDemands(method, strength, allowableSteel),
     };
   });
 }

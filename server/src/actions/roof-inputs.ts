@@ -70,6 +70,8 @@ export interface RoofInputs {
   readonly alternative: boolean;
   /** The method steel is designed by. */
   readonly steel: SteelMethod;
+  /** Strengths of a connection at a column top are stated at allowable-stress level. */
+  readonly topsAtAllowable: boolean;
   readonly site: WindSite;
   readonly posts: readonly PlacedPost[];
   /** Braced bays, between posts by their places in the list. */
@@ -162,6 +164,7 @@ export function roofInputs(structure: LoadedStructure, roof: Roof): RoofInputs |
     added: readAdded(structure.loads, posts, wanted),
     alternative: codes["alternative combinations"]?.value ?? false,
     steel: methodOf(codes),
+    topsAtAllowable: roofSupports(structure).some(({ column }) => column?.fields["top connection"]?.value.level?.value === "allowable"),
     braces,
     rigid: wanted.need(roof["rigid in plane"], "whether the roof is rigid in its plane (yes, no or envelope)"),
     service: { speed: site["service wind speed"]?.value, period: site["service wind"]?.value, category: site["risk category"]?.value },

@@ -61,6 +61,8 @@ export interface CheckDecl<I extends object = any, L extends Level = any> {
   readonly level: L | readonly L[];
   /** Set where the forces that try the connection at the column top are taken, edge pressures among them. */
   readonly demands?: "column top";
+  /** The levels it is tried at, where the notebook says so in another place than the method of steel. */
+  readonly tried?: (support: Support) => readonly L[];
   /** Clause with its edition, `ACI 318-19 17.6.2`. */
   readonly clause: string;
   /** Editions of the concrete standard it is right by, where its clause is of that standard and these are more than ACI 318-19 alone. */
@@ -96,7 +98,9 @@ export const sameInAll = (): readonly number[] => [];
 export const check = <I extends object, const L extends Level>(decl: CheckDecl<I, L>): CheckDecl<I, L> => decl;
 
 /** The levels a check of a support takes; of one of steel, those of the method the notebook names. */
-export function levelsTried({ level }: Pick<CheckDecl, "level">, { codes }: Pick<Support, "codes">): readonly Level[] {
+export function levelsTried({ level, tried }: Pick<CheckDecl, "level" | "tried">, support: Support): readonly Level[] {
+  if (tried) return tried(support);
+  const { codes } = support;
   if (typeof level !== "object") return [level as Level];
   const method = methodOf(codes);
   return (level as readonly Level[]).filter((one) => method === "both" || (one === "allowable") === takesAllowable(method));

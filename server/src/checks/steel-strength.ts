@@ -22,6 +22,9 @@ export interface SteelFactors {
 /** Axial force, bending, shear and torsion of members and bending of plates: AISC 360-22 D2, E1, F1, G1, H3.1. */
 export const ofMembers: SteelFactors = { phi: 0.9, Omega: 1.67 };
 
+/** Welds, bolts, bearing at holes and rupture: AISC 360-22 J2.4, J3, J4. */
+export const ofConnectors: SteelFactors = { phi: 0.75, Omega: 2 };
+
 const source = "AISC 360-22 B3.1 and B3.2: design strength phi R_n, allowable strength R_n / Omega";
 
 function allowable<K extends KindName>(id: string, kind: K) {
@@ -42,7 +45,9 @@ export const allowableForce = allowable("steel.allowable-force", "force");
 export const allowableMoment = allowable("steel.allowable-moment", "moment");
 export const allowablePlateMoment = allowable("steel.allowable-plate-moment", "momentPerLength");
 
-type Allowable = typeof allowableForce | typeof allowableMoment | typeof allowablePlateMoment;
+export const allowableWeld = allowable("steel.allowable-weld", "forcePerLength");
+
+type Allowable = typeof allowableForce | typeof allowableMoment | typeof allowablePlateMoment | typeof allowableWeld;
 
 /** The strength a combination is held against: the design strength, or with allowable-stress loads the allowable one. */
 export const available = ({ level }: SteelDemand, R_d: number, by: Allowable, { phi, Omega }: SteelFactors, calc: Calc): number =>

@@ -70,9 +70,13 @@ const key = (inputs: object): string =>
 
 const isNone = (actions: readonly ColumnActions[] | NoActions): actions is NoActions => "unknown" in actions;
 
-function demandsOf(actions: ColumnActions | undefined, { level, demands }: CheckDecl): readonly Demand[] {
+function demandsOf(actions: ColumnActions | undefined, check: CheckDecl, support: Support): readonly Demand[] {
   if (!actions) return [];
-  if (demands === "column top") return actions.atTop;
+  const { level, demands } = check;
+  if (demands === "column top") {
+    const levels = levelsTried(check, support);
+    return levels.length > 1 ? actions.atTopSteel : levels[0] === "allowable" ? actions.atTopAllowable : actions.atTop;
+  }
   // Where two levels are taken, the method of the notebook has chosen among them.
   if (typeof level === "object") return actions.steel;
   return level === "strength" ? actions.strength : level === "allowable" ? actions.allowable : level === "service" ? actions.service : [];
@@ -107,7 +111,7 @@ export function weighCheck(
   }
   const fallback = check.fixedBy(support)?.span ?? support.span;
   const none = isNone(actions);
-  const demands = support.places.map((_, i) => (none ? [] : demandsOf(actions[i], check)));
+  const demands = support.places.map((_, i) => (none ? [] : demandsOf(actions[i], check, support)));
   const gathered: Gathered[] = [];
   const done = (state: State, more: Partial<CheckResult> = {}): Weighing => ({
     result: { check, support, state, place: 0, inputs: gathered[0]?.inputs ?? {}, used: gathered[0]?.used ?? [], at: fallback, ...more },

@@ -1,6 +1,7 @@
 import { steelModulus, steelShearModulus } from "../catalog/materials.js";
 import { placedSection, type ColumnSection, type DeepSide } from "../catalog/sections.js";
 import type { EndsHeld, RoofColumn } from "./rigid-roof.js";
+import { dyingLength, warpingStiffening } from "./warping.js";
 
 export interface SteelPost {
   readonly section: ColumnSection;
@@ -17,8 +18,14 @@ export interface SteelPost {
   readonly ends?: { readonly x: EndsHeld; readonly y: EndsHeld };
 }
 
+/** Torsional stiffness times height, N·m². The flanges of a W count as held against warping at both ends, by base plate and roof framing. */
+function twistStiffness({ shape, torsion, weak, depth, flange }: ColumnSection, height: number): number {
+  const GJ = steelShearModulus.value * torsion;
+  return shape === "W" ? GJ * warpingStiffening(height, dyingLength(steelModulus.value, steelShearModulus.value, weak.inertia, depth - flange, torsion)) : GJ;
+}
+
 /** A steel section as a column under a roof, with its stiffness along each plan axis. */
 export function steelColumn({ section, deep, ...post }: SteelPost): RoofColumn {
   const { aboutX, aboutY } = placedSection(section, deep ?? "along x");
-  return { ...post, E: steelModulus.value, area: section.area, Ix: aboutX.inertia, Iy: aboutY.inertia, GJ: steelShearModulus.value * section.torsion };
+  return { ...post, E: steelModulus.value, area: section.area, Ix: aboutX.inertia, Iy: aboutY.inertia, GJ: twistStiffness(section, post.height) };
 }

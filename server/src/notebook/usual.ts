@@ -36,6 +36,7 @@ const ranges: Readonly<Record<string, Range>> = {
   "columns.*.top connection.weld.fillet": ["1/16 in", "1-1/2 in"],
   "columns.*.top connection.bolts.diameter": ["1/4 in", "2 in"],
   "columns.*.top connection.cap plate.thickness": ["0.1 in", "4 in"],
+  "columns.*.top connection.beam flange.thickness": ["0.1 in", "4 in"],
   "columns.*.weep hole": ["0 in", "3 in"],
   "columns.*.vent hole": ["0 in", "6 in"],
   "bases.*.plate.width": ["3 in", "6 ft"],

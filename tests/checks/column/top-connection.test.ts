@@ -34,7 +34,7 @@ describe("uplift at the column top", () => {
   ])("with %s the missing strength is named", (_, column) => {
     const gather = gatherer();
     topConnection.inputs(supportOf({ column }), gather, 0);
-    expect(gather.missing).toEqual(["design uplift strength of the connection at the column top"]);
+    expect(gather.missing).toEqual(["uplift strength of the connection at the column top"]);
   });
 
   it("does not apply to columns with reactions of their own, nor to foundations alone", () => {

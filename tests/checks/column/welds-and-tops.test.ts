@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { boltGrades } from "../../../server/src/catalog/bolts.js";
+import { boltGrades, pretensionOf, slipCoefficients } from "../../../server/src/catalog/bolts.js";
 import { findSection, type ColumnSection } from "../../../server/src/catalog/sections.js";
 import { baseWeld, baseWeldSize, leastFillet } from "../../../server/src/checks/column/base-weld.js";
 import { boltShear, boltTension, standardHole, topBolts, type BoltInputs } from "../../../server/src/checks/column/top-bolts.js";
@@ -11,7 +11,7 @@ import { legNeeded, weldMetal, weldTwist, weldWall, type WeldInputs } from "../.
 import { plainCalc } from "../../../server/src/formula/calc.js";
 import { weldLineOf } from "../../../server/src/mechanics/weld-line.js";
 import { kinds } from "../../../server/src/units/kinds.js";
-import { foot, gatherer, inch, kip, kipFoot, kipInch, ksi, ratioOf, run, say, strength, supportOf, valuesOf } from "../given.js";
+import { allowable, foot, gatherer, inch, kip, kipFoot, kipInch, ksi, ratioOf, run, say, strength, supportOf, valuesOf } from "../given.js";
 
 const kipPerInch = kinds.forcePerLength.US.factor;
 const near = (found: number | undefined, expected: number, part = 0.003) => expect(Math.abs((found ?? Number.NaN) / expected - 1), `${found} against ${expected}`).toBeLessThan(part);
@@ -107,6 +107,22 @@ describe("the weld at the base", () => {
     near(run(baseWeld, welded("HSS6x6x3/8", 0.25), strength({ Mz: 10 * kipFoot })).demand / kipPerInch, 1.686);
   });
 
+  it("the twist of a W is a couple of its flanges: 2 kip-ft in W8x31 of 12 ft, a 52.5 in: 24/(7.565 x 15.715) across and 3 M_f/64 along at the tips", () => {
+    const inputs = welded("W8x31", 0.25, { height: 12 * foot });
+    const M_f = ((24 * 52.53) / 7.565) * Math.tanh(144 / (2 * 52.53));
+    near(run(baseWeld, inputs, strength({ Mz: 2 * kipFoot })).demand / kipPerInch, Math.hypot((3 * M_f) / 64, 24 / (7.565 * 15.715)));
+  });
+
+  it("by ASD carries 0.60 x 70 x 0.25/sqrt 2/2 = 3.712 kip/in, and needs the same leg for the same share (J2.4, Omega 2.00)", () => {
+    const inputs = welded("HSS6.000x0.280", 0.25);
+    const outcome = run(baseWeld, inputs, allowable({ P: -100 * kip }));
+    near(outcome.capacity / kipPerInch, 3.712);
+    near(outcome.demand / kipPerInch, 100 / 18.85);
+    // 5.305/3.712 x 0.25 = 0.357 in is more than the wall can use: 0.75 x 0.60 x 62 x 0.26 = 7.254 against 1.5 x 5.305 = 7.958.
+    expect(baseWeld.advise?.(inputs, outcome, say)).toMatch(/^Wall 0\.26 in is too thin for any weld here: 5\.30\d kip\/in needed/);
+    expect(baseWeld.advise?.(inputs, run(baseWeld, inputs, allowable({ P: -75 * kip })), say)).toMatch(/^Fillet 0\.25 in; 0\.26[78]\d* in needed/);
+  });
+
   it("asks for the weld where there is none, and does not apply without a base", () => {
     const gather = gatherer();
     baseWeld.inputs(supportOf({ column: { section: sectionOf("HSS6x6x3/8"), grade: "A500 Gr C" }, base: {} }), gather, 0);
@@ -188,7 +204,7 @@ describe("bolts at the column top", () => {
   });
 
   it("a plate of 0.407 in carries 24.8 kip of 29.8 with prying (AISC Companion 16th ed., Example K.10: rho 0.601, delta 0.919, alpha' 0.548)", () => {
-    const cap = { t_p: 0.407 * inch, a: 1.5 * inch, b: 1.5 * inch, p: 10 * inch, F_y: 50 * ksi };
+    const cap = { t_p: 0.407 * inch, a: 1.5 * inch, b: 1.5 * inch, p: 10 * inch, F_y: 50 * ksi, F_u: 65 * ksi };
     const values = valuesOf(topBolts, { ...four, cap }, pull(24.8));
     near(values.get("b_i")! / inch, 1.13, 0.005);
     near(values.get("rho"), 0.601, 0.003);
@@ -199,7 +215,7 @@ describe("bolts at the column top", () => {
   });
 
   it("a thick plate does not pry, a thin one bends: (t/t_c)² (1 + delta)", () => {
-    const cap = { t_p: 2 * inch, a: 1.5 * inch, b: 1.5 * inch, p: 3 * inch, F_y: 36 * ksi };
+    const cap = { t_p: 2 * inch, a: 1.5 * inch, b: 1.5 * inch, p: 3 * inch, F_y: 36 * ksi, F_u: 58 * ksi };
     near(ratioOf(run(topBolts, { ...four, cap }, pull(29.8))), 1);
     // t_c² = 4 x 29.82 x 1.125/(0.9 x 3 x 36) = 1.3806; delta = 1 - 0.8125/3 = 0.7292; 0.0625/1.3806 x 1.7292 x 29.82 = 2.334 kip.
     near(valuesOf(topBolts, { ...four, cap: { ...cap, t_p: 0.25 * inch } }, pull(1)).get("T_c")! / kip, 2.334);
@@ -207,7 +223,7 @@ describe("bolts at the column top", () => {
   });
 
   it("the arm of the pry is the lesser of a + d/2 and 1.25 b + d/2", () => {
-    const cap = { t_p: 0.5 * inch, a: 4 * inch, b: 1.5 * inch, p: 3 * inch, F_y: 36 * ksi };
+    const cap = { t_p: 0.5 * inch, a: 4 * inch, b: 1.5 * inch, p: 3 * inch, F_y: 36 * ksi, F_u: 58 * ksi };
     near(valuesOf(topBolts, { ...four, cap }, pull(1)).get("rho"), 1.125 / 2.25);
   });
 
@@ -231,11 +247,70 @@ describe("bolts at the column top", () => {
     expect(topBolts.advise?.(four, outcome, say)).toMatch(/^Shear 20 kip a bolt/);
   });
 
+  // A36 of 1/4 in, 3/4 in bolts 1.5 in from the edge: 0.75 x 1.2 x (1.5 - 0.40625) x 0.25 x 58 = 14.27 kip; 3 in away 0.75 x 2.4 x 0.75 x 0.25 x 58 = 19.58.
+  it.each([
+    ["tear-out at the edge", 1.5, undefined, 14.27],
+    ["tear-out between bolts 1.75 in apart: 1.2 x 0.9375", 4, 1.75, 12.23],
+    ["bearing", 4, 4, 19.58],
+  ])("the cap plate before a strong bolt gives by %s (J3-6)", (_, a, s, R) => {
+    const cap = { t_p: 0.25 * inch, a: a * inch, b: 1.5 * inch, p: 3 * inch, F_y: 36 * ksi, F_u: 58 * ksi };
+    const inputs: BoltInputs = { ...four, F_nt: a490.F_nt, F_nv: a490.F_nvX, ...(s && { s_x: s * inch, s_y: s * inch }), cap };
+    near(ratioOf(run(topBolts, inputs, pull(0, R))), 1);
+    // The same steel in the beam's flange.
+    const { cap: none, ...bare } = inputs;
+    expect(none).toBeDefined();
+    near(ratioOf(run(topBolts, { ...bare, flange: { t: 0.25 * inch, a: a * inch, F_u: 58 * ksi } }, pull(0, R))), 1);
+    near(ratioOf(run(topBolts, bare, pull(0, 27.8))), 1, 0.005);
+  });
+
+  it("3/4 in A325 bolts slip at 0.30 x 1.13 x 28 = 9.49 kip on class A surfaces (AISC Companion 16th ed., Example J.5)", () => {
+    const grip = { mu: slipCoefficients["class A"], T_m: pretensionOf(a325, 0.75 * inch)! };
+    near(ratioOf(run(topBolts, { ...four, grip }, pull(0, 9.49))), 1);
+    // Example J.5: eight bolts with 9 kip of tension each keep 1 - 9/(1.13 x 28) = 0.716 of it, 54.4 kip together.
+    const values = valuesOf(topBolts, { ...four, grip }, pull(9, 6.8));
+    near(values.get("k_sc"), 0.716);
+    near((8 * values.get("R_s")!) / kip, 54.4);
+    near(ratioOf(run(topBolts, { ...four, grip }, pull(9, 6.8))), 1);
+    near(slipCoefficients["class B"], 0.5);
+  });
+
+  it("bolts that may not slip keep their tension beside the shear, and a grip that tension takes away carries none", () => {
+    const grip = { mu: 0.3, T_m: 28 * kip };
+    near(valuesOf(topBolts, { ...four, grip }, pull(20, 1)).get("F_ntp") ?? four.F_nt, four.F_nt);
+    const outcome = run(topBolts, { ...four, grip }, pull(32, 1));
+    expect([outcome.capacity, outcome.quantity]).toEqual([0, "force"]);
+  });
+
+  it("reads grip and flange, and has no pretension for A307", () => {
+    const read = (bolts: Record<string, unknown>, more: Record<string, unknown> = {}) => {
+      const gather = gatherer();
+      const inputs = topBolts.inputs(supportOf({ column: { "top connection": { bolts: { count: 4, diameter: 0.75 * inch, grade: "A325", threads: "excluded", ...bolts }, ...more } } }), gather, 0);
+      return { inputs, gather };
+    };
+    near(read({ "slip critical": "class B" }).inputs.grip!.T_m / kip, 28);
+    expect(read({ "slip critical": "class B", grade: "A307" }).gather.blocks).toEqual([expect.stringContaining("no pretension")]);
+    expect(read({ "slip critical": "no" }).inputs).not.toHaveProperty("grip");
+    const flange = read({}, { "beam flange": { thickness: 0.4 * inch, edge: 1.5 * inch, grade: "A992" } });
+    near(flange.inputs.flange!.F_u / ksi, 65);
+    expect(flange.gather.missing).toEqual([]);
+    expect(read({}, { "beam flange": { grade: "A36" } }).gather.missing).toEqual(["thickness of the roof beam's flange at the column top", "edge distance of the bolts in the roof beam's flange"]);
+  });
+
+  it("by ASD a bolt carries 2/3 of its design strength, in tension 19.9 and in shear 11.9 kip, and slips at 6.33 (B3.2, Omega 2.00 and 1.50)", () => {
+    const pulled = (T: number, V: number) => allowable({}, { P: -T * 4 * kip, Vx: V * 4 * kip });
+    near(ratioOf(run(topBolts, four, pulled(19.88, 0))), 1);
+    near(ratioOf(run(topBolts, four, pulled(0, 11.93))), 1);
+    const grip = { mu: 0.3, T_m: 28 * kip };
+    near(ratioOf(run(topBolts, { ...four, grip }, pulled(0, 6.328))), 1);
+    // 1 - 1.5 x 9/(1.13 x 28) = 0.573.
+    near(valuesOf(topBolts, { ...four, grip }, pulled(9, 1)).get("k_sc"), 0.573);
+  });
+
   it("more force never helps, and a thicker cap plate never harms", () => {
     const size = fc.double({ min: 0.1, max: 15, noNaN: true });
     fc.assert(
       fc.property(size, size, fc.double({ min: 0.2, max: 2, noNaN: true }), (T, V, t) => {
-        const cap = { t_p: t * inch, a: 1.5 * inch, b: 1.5 * inch, p: 3 * inch, F_y: 36 * ksi };
+        const cap = { t_p: t * inch, a: 1.5 * inch, b: 1.5 * inch, p: 3 * inch, F_y: 36 * ksi, F_u: 58 * ksi };
         const ratio = (of: BoltInputs, by = 1) => ratioOf(run(topBolts, of, pull(by * T, V)));
         expect(ratio({ ...four, cap }, 1.1)).toBeGreaterThanOrEqual(ratio({ ...four, cap }) - 1e-12);
         expect(ratio({ ...four, cap: { ...cap, t_p: 1.1 * t * inch } })).toBeLessThanOrEqual(ratio({ ...four, cap }) + 1e-12);

@@ -7,6 +7,7 @@
 import { formula } from "../../formula/declare.js";
 import type { Support } from "../../project/model.js";
 import { check, sameInAll, weigh } from "../contract.js";
+import { steelLevels } from "../steel-strength.js";
 import { adviseWeld, electrodeStrength, readWeld, thinnerOf, weighWeld, weldFormulas } from "./weld.js";
 
 export const leastFillet = formula({
@@ -32,16 +33,16 @@ export const baseWeld = check({
   id: "column.base-weld",
   title: "Weld of the column to its base plate",
   link: "column",
-  level: "strength",
+  level: steelLevels,
   clause: "AISC 360-22 J2.4, Table J2.5",
   fails: "The fillet weld between column and base plate, or the wall beside it, tears.",
   seen: "The column beside its plate after a storm, the weld torn along one side, the rods whole.",
-  range: "A fillet all around, as an elastic line; axial force, both moments, shear and twist at their worst place together. Bearing of the column on its plate is not counted on, nor the increase by direction. The plate beside the weld is taken as thicker than the wall.",
+  range: "A fillet all around, as an elastic line; axial force, both moments, shear and twist at their worst place together. Bearing of the column on its plate is not counted on, nor the increase by direction. The twist of a W comes as a couple of its flanges. The plate beside the weld is taken as thicker than the wall.",
   formulas: [...weldFormulas, electrodeStrength],
   applies: isWelded,
   inputs: (support, gather) => readWeld(support, gather, weldOf(support), what),
   fixedBy: (support) => weldOf(support)?.value.fillet ?? weldOf(support) ?? support.column,
-  evaluate: (inputs, { base }, calc) => weighWeld(inputs, base, calc),
+  evaluate: (inputs, demand, calc) => weighWeld(inputs, demand, demand.base, calc),
   advise: adviseWeld,
 });
 
@@ -55,7 +56,7 @@ export const baseWeldSize = check({
   id: "column.base-weld-size",
   title: "Least size of the fillet at the base plate",
   link: "column",
-  level: "strength",
+  level: steelLevels,
   clause: "AISC 360-22 J2.2b, Table J2.4",
   fails: "A small fillet on thick steel cools so fast that it cracks.",
   seen: "Hairline cracks along a thin bead on a heavy plate.",

@@ -1,11 +1,12 @@
 /**
  * Flexural strength of W shapes: about the strong axis AISC 360-22 F2 and F3, yielding, lateral-torsional buckling and local buckling of the
- * flange; about the weak axis F6. Webs have to be compact, which those of columns are, and flanges not slender.
+ * flange, and F5 where the web is not compact; about the weak axis F6.
  */
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import { flangeDistance, flangeLean, wallRatio, webFlat } from "./elements.js";
 import { flexuralDesignStrength, lateralBetween, leastMoment, plasticMoment } from "./flexure.js";
+import { thinWebFormulas, thinWebMoment } from "./flexure-thin-web.js";
 import type { ColumnInputs } from "./member.js";
 
 const steel = { E: "29000 ksi" } as const;
@@ -35,6 +36,36 @@ export const wideNoncompactFlange = formula({
     lambda_pf: { kind: "ratio", meaning: "limit of a compact flange", range: [8, 11] },
     lambda_rf: { kind: "ratio", meaning: "limit of a slender flange", range: [20, 28] },
   },
+});
+
+export const flangeHold = formula({
+  id: "column.flange-hold",
+  text: "k_c = max(0.35, min(0.76, 4 / sqrt(lambda_w)))",
+  source: "AISC 360-22 Table B4.1b, note [a], and F3.2",
+  symbols: { k_c: { kind: "ratio", meaning: "how firmly the web holds the flange" }, lambda_w: { kind: "ratio", meaning: "clear web over thickness", range: [28, 130] } },
+});
+
+export const wideSlenderFlangeMoment = formula({
+  id: "column.wide-slender-flange-moment",
+  text: "M_nf = min(M_p, 0.9 * E * k_c * S / lambda^2)",
+  source: "AISC 360-22 Eq. F3-2",
+  symbols: { M_nf: { kind: "moment", meaning: "nominal moment, flange local buckling" }, M_p: { kind: "moment", meaning: "plastic moment" }, k_c: { kind: "ratio", meaning: "how firmly the web holds the flange" }, S, lambda: { kind: "ratio", meaning: "half flange over thickness", field: "columns.*.section", range: [24, 40] } },
+  constants: steel,
+});
+
+export const weakSlenderFlangeMoment = formula({
+  id: "column.weak-slender-flange-moment",
+  text: "M_nf = min(M_p, 0.69 * E / lambda^2 * S)",
+  source: "AISC 360-22 Eq. F6-3 and F6-4 (from memory)",
+  symbols: { M_nf: { kind: "moment", meaning: "nominal moment, flange local buckling" }, M_p: { kind: "moment", meaning: "plastic moment about the weak axis" }, S, lambda: { kind: "ratio", meaning: "half flange over thickness", field: "columns.*.section", range: [24, 40] } },
+  constants: steel,
+});
+
+export const longestWeb = formula({
+  id: "column.longest-web",
+  text: "lambda_l = 260",
+  source: "AISC 360-22 F13.2: webs without stiffeners",
+  symbols: { lambda_l: { kind: "ratio", meaning: "clear web over thickness that is allowed at most" } },
 });
 
 export const bucklingRadius = formula({
@@ -80,13 +111,20 @@ export interface OutsideWide {
   readonly because: string;
 }
 
-function flangeMoment(column: ColumnInputs, M_p: number, modulus: number, calc: Calc): number | OutsideWide {
+/** The flange with its limits. */
+function flangeOf(column: ColumnInputs, calc: Calc): { readonly lambda: number; readonly lambda_pf: number; readonly lambda_rf: number } {
   const fy = { F_y: column.F_y };
-  const lambda = calc(wallRatio, { b: calc(flangeLean, { B: column.B }), t: column.t_f });
-  const lambda_pf = calc(wideCompactFlange, fy);
+  return { lambda: calc(wallRatio, { b: calc(flangeLean, { B: column.B }), t: column.t_f }), lambda_pf: calc(wideCompactFlange, fy), lambda_rf: calc(wideSlenderFlange, fy) };
+}
+
+/** Nominal moment by the flange; `slender` gives it beyond the limit of a slender one. */
+function flangeMoment(column: ColumnInputs, M_p: number, modulus: number, slender: (lambda: number) => number, calc: Calc): number {
+  const { lambda, lambda_pf, lambda_rf } = flangeOf(column, calc);
   if (lambda <= lambda_pf) return M_p;
-  const lambda_rf = calc(wideSlenderFlange, fy);
-  if (lambda > lambda_rf) return { because: "the flanges of this section are slender in bending, which this method leaves out; take a thicker flange" };
+  if (lambda > lambda_rf) {
+    calc.note("The flanges are slender.");
+    return slender(lambda);
+  }
   calc.note("The flanges are noncompact.");
   return calc(wideNoncompactFlange, { M_p, F_y: column.F_y, S: modulus, lambda, lambda_pf, lambda_rf });
 }
@@ -95,11 +133,14 @@ function flangeMoment(column: ColumnInputs, M_p: number, modulus: number, calc: 
 export function strongStrength(column: ColumnInputs, calc: Calc): number | OutsideWide {
   const { L, strong, weak } = column;
   const fy = { F_y: column.F_y };
-  const web = calc(wallRatio, { b: calc(webFlat, { H: column.H, t_f: column.t_f, r_k: column.fillet }), t: column.t });
-  if (web > calc(wideCompactWeb, fy)) return { because: "the web of this section is not compact in bending, which this method leaves out; take a thicker web" };
+  const h = calc(webFlat, { H: column.H, t_f: column.t_f, r_k: column.fillet });
+  const web = calc(wallRatio, { b: h, t: column.t });
+  if (web > calc(wideCompactWeb, fy)) {
+    if (web > calc(longestWeb, {})) return { because: "the web of this section is thinner than any without stiffeners may be, h/tw of 260; take a thicker web" };
+    return calc(flexuralDesignStrength, { M_n: thinWebMoment({ h, web, t_w: column.t, B: column.B, t_f: column.t_f, F_y: column.F_y, S: strong.S, L, ...flangeOf(column, calc), k_c: calc(flangeHold, { lambda_w: web }) }, calc) });
+  }
   const M_p = calc(plasticMoment, { ...fy, Z: strong.Z });
-  const M_nf = flangeMoment(column, M_p, strong.S, calc);
-  if (typeof M_nf !== "number") return M_nf;
+  const M_nf = flangeMoment(column, M_p, strong.S, (lambda) => calc(wideSlenderFlangeMoment, { M_p, k_c: calc(flangeHold, { lambda_w: web }), S: strong.S, lambda }), calc);
   let M_lt = M_p;
   const L_p = calc(wideYieldLength, { ...fy, r_y: weak.r });
   if (L > L_p) {
@@ -113,10 +154,10 @@ export function strongStrength(column: ColumnInputs, calc: Calc): number | Outsi
 }
 
 /** Design flexural strength of a W about its weak axis, N·m. */
-export function weakStrength(column: ColumnInputs, calc: Calc): number | OutsideWide {
-  const M_p = calc(weakPlasticMoment, { F_y: column.F_y, Z: column.weak.Z, S: column.weak.S });
-  const M_n = flangeMoment(column, M_p, column.weak.S, calc);
-  return typeof M_n === "number" ? calc(flexuralDesignStrength, { M_n }) : M_n;
+export function weakStrength(column: ColumnInputs, calc: Calc): number {
+  const { S } = column.weak;
+  const M_p = calc(weakPlasticMoment, { F_y: column.F_y, Z: column.weak.Z, S });
+  return calc(flexuralDesignStrength, { M_n: flangeMoment(column, M_p, S, (lambda) => calc(weakSlenderFlangeMoment, { M_p, S, lambda }), calc) });
 }
 
-export const wideFormulas = [wideCompactFlange, wideSlenderFlange, wideCompactWeb, flangeLean, webFlat, wideNoncompactFlange, flangeDistance, bucklingRadius, wideYieldLength, wideElasticLength, wideElasticBuckling, weakPlasticMoment];
+export const wideFormulas = [wideCompactFlange, wideSlenderFlange, wideCompactWeb, flangeLean, webFlat, wideNoncompactFlange, flangeHold, wideSlenderFlangeMoment, weakSlenderFlangeMoment, longestWeb, ...thinWebFormulas, flangeDistance, bucklingRadius, wideYieldLength, wideElasticLength, wideElasticBuckling, weakPlasticMoment];

@@ -2,7 +2,7 @@
  * The column bends and carries axial force at once. A cantilevered column under an open roof takes the whole side load in bending at
  * its base, while the roof presses down or lifts; an overloaded one leans, and folds just above the base plate.
  *
- * AISC 360-22 H1.1 (compression) and H1.2 (tension), with D2, E3, E4, E7, F2, F3, F6, F7, F8, and H3.2 where the column is twisted. Moments at the base and at the top come from one
+ * AISC 360-22 H1.1 (compression) and H1.2 (tension), with D2, E3, E4, E7, F2, F3, F5, F6, F7, F8, and H3.2 or H3.3 where the column is twisted. Moments at the base and at the top come from one
  * combination; they are magnified for the axial force on the leaning column here, unless they come with second order in them.
  */
 import type { Forces } from "../../actions/demand.js";
@@ -15,6 +15,7 @@ import { compressionFormulas, compressiveStrength, tensileDesignStrength } from 
 import { axesOf, readColumn, type ColumnInputs } from "./member.js";
 import { availableShear, shearAt, shearFormulas, shearStrength } from "./shear.js";
 import { flexuralStrength, flexureFormulas, type FlexuralStrength } from "./strength.js";
+import { addWarping, warpingFormulas } from "./warping.js";
 
 export const elasticLoad = formula({
   id: "column.elastic-load",
@@ -129,9 +130,10 @@ function together(inputs: ColumnInputs, demand: SteelDemand, forces: Forces, P_r
   const isRound = inputs.shape === "round";
   const terms = { P_r, P_c, M_rx: isRound ? calc(resultantMoment, { M_x: M_rx, M_y: M_ry }) : M_rx, M_ry: isRound ? 0 : M_ry, M_cx: M_c.x, M_cy: M_c.y };
   const T = forces.Mz ?? 0;
-  if (T !== 0 && inputs.shape !== "W") {
+  if (T !== 0 && inputs.shape === "W") return addWarping(inputs, demand, T, calc(interaction, terms), calc);
+  if (T !== 0) {
     const strength = availableShear(demand, shearStrength(inputs, calc), calc);
-    if (strength.T !== undefined && calc(torsionUse, { T, T_c: strength.T }) > torsionLeftOut) return calc(withTorsion, { ...terms, U_v: shearAt(inputs, strength, forces, calc) ?? 0 });
+    if (calc(torsionUse, { T, T_c: strength.T }) > torsionLeftOut) return calc(withTorsion, { ...terms, U_v: shearAt(inputs, strength, forces, calc) });
   }
   return calc(interaction, terms);
 }
@@ -169,13 +171,13 @@ export const columnInteraction = check({
   title: "Bending and axial force in the column",
   link: "column",
   level: steelLevels,
-  clause: "AISC 360-22 H1.1, H1.2, H3.2 with D2, E3, E4, E7, F2, F3, F6, F7, F8",
+  clause: "AISC 360-22 H1.1, H1.2, H3.2, H3.3 with D2, E3, E4, E7, F2, F3, F5, F6, F7, F8",
   fails: "The column's wall buckles or yields under bending and axial force together.",
   seen: "A cantilevered column leans for good after a storm; the wall dents on the pressed side just above the base plate.",
   range:
     "Hollow sections and W shapes without holes; design walls of 0.93 of nominal also for A1085, the safe side. The base is taken as rigid: the turning of the pier or footing below is not in it, and a base that gives makes the column weaker and more flexible. " +
-    "K goes by what holds the column against sway in each direction: 2.1 for a cantilever, 1.2 fixed at both ends, 1.0 in a braced bay. Under a roof the moments come with the second order of the whole story in them, columns that lean on others included; reactions given by hand are magnified here, by the column's own axial force at 0.8EI. By ASD strengths are R_n/Omega, and second order goes by 1.6 of the loads. Notional loads and the twist of W shapes are not in it.",
-  formulas: [...new Set([...flexureFormulas, axialSize, tensileDesignStrength, magnifiedMoment, interaction, elasticLoad, magnifier, ...compressionFormulas, resultantMoment, torsionUse, ...shearFormulas, withTorsion, allowableForce, allowableMoment, axialAtGivingWay])],
+    "K goes by what holds the column against sway in each direction: 2.1 for a cantilever, 1.2 fixed at both ends, 1.0 in a braced bay. Under a roof the moments come with the second order of the whole story in them, columns that lean on others included; reactions given by hand are magnified here, by the column's own axial force at 0.8EI. By ASD strengths are R_n/Omega, and second order goes by 1.6 of the loads. The flanges of a twisted W bend against each other as if held at both ends. Notional loads and second order of the twist are not in it.",
+  formulas: [...new Set([...flexureFormulas, axialSize, tensileDesignStrength, magnifiedMoment, interaction, elasticLoad, magnifier, ...compressionFormulas, resultantMoment, torsionUse, ...shearFormulas, withTorsion, ...warpingFormulas, allowableForce, allowableMoment, axialAtGivingWay])],
   applies: (support) => support.column !== undefined,
   inputs: (support, gather) => readColumn(support, gather),
   fixedBy: (support) => support.column?.fields.section ?? support.column,

@@ -2,17 +2,18 @@
  * The column shears off or twists. It seldom governs in a tall column; it does in a short stub under a heavy roof, and in thin walls.
  * Twist comes with columns fixed at a roof that turns in plan, under wind that does not push through the middle of the columns.
  *
- * AISC 360-22 G2 and G6 (W), G4 (square and rectangular HSS), G5 (round HSS and pipe), H3.1 (torsion of HSS). Shear and torsion are
- * added at once, the safe side; where torsion is more than a fifth of its strength, H3.2 puts them beside axial force and bending.
+ * AISC 360-22 G2 and G6 (W), G4 (square and rectangular HSS), G5 (round HSS and pipe), H3.1 (torsion of HSS), H3.3 (of W). Shear and torsion
+ * are added at once, the safe side; where torsion of an HSS is more than a fifth of its strength, H3.2 puts them beside axial force and bending.
  */
 import type { Forces } from "../../actions/demand.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
-import { check, unchecked, weigh } from "../contract.js";
+import { check, weigh } from "../contract.js";
 import { calculatedOnce } from "../once.js";
 import { allowableForce, allowableMoment, available, ofMembers, steelLevels, type SteelDemand } from "../steel-strength.js";
 import { flatOf, wallRatio, webFlat } from "./elements.js";
 import { readColumn, type ColumnInputs } from "./member.js";
+import { wideTorsionFormulas, wideTorsionStrength } from "./warping.js";
 
 const steel = { E: "29000 ksi" } as const;
 const F_y = { kind: "steelStress", meaning: "yield strength", field: "columns.*.grade", range: [2e8, 4e8] } as const;
@@ -121,11 +122,11 @@ export const resultantShear = formula({
   symbols: { V: { kind: "force", meaning: "shear, both directions together" }, V_x: { kind: "force", meaning: "shear to the east" }, V_y: { kind: "force", meaning: "shear to the north" } },
 });
 
-/** Design shear strength along each plan axis, N, and in torsion, N·m; none of a W. */
+/** Design shear strength along each plan axis, N, and in torsion, N·m. */
 export interface ShearStrength {
   readonly x: number;
   readonly y: number;
-  readonly T: number | undefined;
+  readonly T: number;
 }
 
 const k_v = { box: 5, web: 5.34, flange: 1.2 } as const;
@@ -141,7 +142,7 @@ export const shearStrength = calculatedOnce((column: ColumnInputs, calc: Calc): 
   }
   const [deep, wide] = column.shape === "W" ? wideShears(column, calc) : ([column.H, column.B] as const).map((B) => calc(boxShear, { ...fy, B, ...size, C_v2: calc(shearBuckling, { lambda: calc(wallRatio, { b: calc(flatOf, { B, t: column.t }), t: column.t }), k_v: k_v.box, ...fy }) }));
   const T =
-    column.shape === "W" ? undefined : calc(boxTorsion, { F_cr: calc(boxTorsionStress, { lambda: calc(wallRatio, { b: calc(flatOf, { B: column.H, t: column.t }), t: column.t }), ...fy }), B: column.B, H: column.H, ...size });
+    column.shape === "W" ? wideTorsionStrength(column, calc) : calc(boxTorsion, { F_cr: calc(boxTorsionStress, { lambda: calc(wallRatio, { b: calc(flatOf, { B: column.H, t: column.t }), t: column.t }), ...fy }), B: column.B, H: column.H, ...size });
   return column.deep === "along x" ? { x: deep, y: wide, T } : { x: wide, y: deep, T };
 });
 
@@ -157,30 +158,26 @@ function wideShears(column: ColumnInputs, calc: Calc): readonly [number, number]
 export const availableShear = (demand: SteelDemand, { x, y, T }: ShearStrength, calc: Calc): ShearStrength =>
   demand.level === "strength"
     ? { x, y, T }
-    : { x: available(demand, x, allowableForce, ofMembers, calc), y: available(demand, y, allowableForce, ofMembers, calc), T: T === undefined ? undefined : available(demand, T, allowableMoment, ofMembers, calc) };
+    : { x: available(demand, x, allowableForce, ofMembers, calc), y: available(demand, y, allowableForce, ofMembers, calc), T: available(demand, T, allowableMoment, ofMembers, calc) };
 
-/** Shear and torsion at one end against strength; undefined where a W is twisted, whose warping is not looked at. */
-export function shearAt(column: ColumnInputs, strength: ShearStrength, forces: Forces, calc: Calc): number | undefined {
-  const T = forces.Mz ?? 0;
-  if (T !== 0 && strength.T === undefined) return undefined;
+/** Shear and torsion at one end against strength. */
+export function shearAt(column: ColumnInputs, strength: ShearStrength, forces: Forces, calc: Calc): number {
   const isRound = column.shape === "round";
   const V_x = isRound ? calc(resultantShear, { V_x: forces.Vx, V_y: forces.Vy }) : forces.Vx;
-  return calc(shearUse, { V_x, V_y: isRound ? 0 : forces.Vy, V_cx: strength.x, V_cy: strength.y, T, T_c: strength.T ?? 1 });
+  return calc(shearUse, { V_x, V_y: isRound ? 0 : forces.Vy, V_cx: strength.x, V_cy: strength.y, T: forces.Mz ?? 0, T_c: strength.T });
 }
 
-export const shearFormulas = [flatOf, wallRatio, webFlat, shearBuckling, boxShear, roundShearStress, roundShear, webShear, flangeShear, boxTorsionStress, boxTorsion, roundTorsion, resultantShear, shearUse];
-
-const twisted = "a W shape is twisted here by a roof that turns, and the warping of open sections is not looked at; take a hollow section or pin the column top";
+export const shearFormulas = [flatOf, wallRatio, webFlat, shearBuckling, boxShear, roundShearStress, roundShear, webShear, flangeShear, boxTorsionStress, boxTorsion, roundTorsion, ...wideTorsionFormulas, resultantShear, shearUse];
 
 export const columnShear = check({
   id: "column.shear",
   title: "Shear and torsion of the column",
   link: "column",
   level: steelLevels,
-  clause: "AISC 360-22 G2, G4, G5, G6, H3.1",
+  clause: "AISC 360-22 G2, G4, G5, G6, H3.1, H3.3",
   fails: "The column's walls yield or buckle in shear, by the push across it and by twist.",
   seen: "Diagonal creases in the wall of a short stub column after a storm.",
-  range: "Rolled W shapes without stiffeners, and hollow sections without holes. Twist is known where the roof is carried down as one plate by columns fixed at their tops; with pinned tops there is none. Torsion of W shapes is not in it.",
+  range: "Rolled W shapes without stiffeners, and hollow sections without holes. Twist is known where the roof is carried down as one plate by columns fixed at their tops; with pinned tops there is none. W shapes count as held against warping at both ends, by base plate and roof framing, in their stiffness and their strength alike.",
   formulas: [...shearFormulas, allowableForce, allowableMoment],
   applies: (support) => support.column !== undefined,
   inputs: (support, gather) => readColumn(support, gather),
@@ -189,7 +186,6 @@ export const columnShear = check({
     const { base, top } = demand;
     const strength = availableShear(demand, shearStrength(inputs, calc), calc);
     const [atBase, atTop] = [shearAt(inputs, strength, base, calc), shearAt(inputs, strength, top, calc)];
-    if (atBase === undefined || atTop === undefined) return unchecked(twisted);
     return weigh(atBase >= atTop ? atBase : atTop, 1, "ratio");
   },
   advise: (inputs, outcome, say) => `${say.show(outcome.demand, "ratio")} of the shear and torsional strength of ${inputs.section} used. Take a thicker wall or a wider section.`,

@@ -2,14 +2,14 @@
  * The connection at the column top slides or turns off. In the field a roof has walked sideways off its cap plates, or a rigid joint has
  * opened on one side.
  *
- * Uplift, shear and moment of one combination against the stated design strengths, added: stated strengths come each for itself, and how
+ * Uplift, shear and moment of one combination against the stated strengths, added: stated strengths come each for itself, and how
  * they hold together is for their maker to say. The sum is the safe side of that, common practice without a source.
  */
 import { formula } from "../../formula/declare.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { resultantMoment } from "./interaction.js";
 import { resultantShear } from "./shear.js";
-import { carriesTop, isDescribed, topOf } from "./top-parts.js";
+import { carriesTop, isDescribed, readLevel, statedLevels, topOf } from "./top-parts.js";
 import { netUplift } from "./top-connection.js";
 
 export const topUse = formula({
@@ -38,20 +38,22 @@ export const topShear = check({
   id: "column.top-shear",
   title: "Uplift, shear and moment at the column top",
   link: "column",
-  level: "strength",
+  level: ["strength", "allowable"],
+  tried: statedLevels,
   demands: "column top",
   clause: "IBC 2021 1604.4; ratings of the connection by its maker or designer",
   fails: "The connection between roof and column top lets go sideways, or by sideways force, moment and uplift together.",
   seen: "A roof shifted off its cap plates; straps torn at a slant.",
-  range: "Stated design strengths, summed. Where bolts or a weld are described, their own checks take the place of this one. Where reactions are given by hand the connection is not looked at.",
+  range: "Stated strengths, summed, under loads of the level they are stated at. Where bolts or a weld are described, their own checks take the place of this one. Where reactions are given by hand the connection is not looked at.",
   formulas: [netUplift, resultantShear, resultantMoment, topUse],
   applies: (support) => carriesTop(support) && !isDescribed(support),
   inputs: (support, gather): TopInputs => {
     const top = topOf(support)?.value;
+    readLevel(support, gather);
     const M_n = gather.may(top?.moment);
     return {
-      T_n: gather.need(top?.uplift, "design uplift strength of the connection at the column top"),
-      V_n: gather.need(top?.shear, "design shear strength of the connection at the column top"),
+      T_n: gather.need(top?.uplift, "uplift strength of the connection at the column top"),
+      V_n: gather.need(top?.shear, "shear strength of the connection at the column top"),
       ...(M_n === undefined ? {} : { M_n }),
     };
   },

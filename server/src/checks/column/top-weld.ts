@@ -5,6 +5,7 @@
  * AISC 360-22 J2.4, the weld an elastic line all around the column.
  */
 import { check } from "../contract.js";
+import { steelLevels } from "../steel-strength.js";
 import { carriesTop, topOf } from "./top-parts.js";
 import { adviseWeld, electrodeStrength, readWeld, weighWeld, weldFormulas } from "./weld.js";
 
@@ -12,7 +13,7 @@ export const topWeld = check({
   id: "column.top-weld",
   title: "Weld at the column top",
   link: "column",
-  level: "strength",
+  level: steelLevels,
   demands: "column top",
   clause: "AISC 360-22 J2.4, Table J2.5",
   fails: "The fillet weld at the column top, or the wall beside it, tears.",
@@ -22,6 +23,6 @@ export const topWeld = check({
   applies: (support) => carriesTop(support) && topOf(support)?.value.weld !== undefined,
   inputs: (support, gather) => readWeld(support, gather, topOf(support)?.value.weld, "fillet weld at the column top"),
   fixedBy: (support) => topOf(support)?.value.weld ?? support.column,
-  evaluate: (inputs, { top }, calc) => weighWeld(inputs, top, calc),
+  evaluate: (inputs, demand, calc) => weighWeld(inputs, demand, demand.top, calc),
   advise: adviseWeld,
 });

@@ -6,8 +6,11 @@ import { weldLine } from "../../mechanics/weld-line.js";
 import type { Column } from "../../project/model.js";
 import type { Sourced, Support } from "../../project/model.js";
 import { weigh, type Gather, type Outcome, type Say, type Weighed } from "../contract.js";
+import { allowableWeld, available, ofConnectors, type SteelDemand } from "../steel-strength.js";
 import { resultantMoment } from "./interaction.js";
 import { readSection, type SectionInputs } from "./member.js";
+import { flangeDistance } from "./elements.js";
+import { flangeBendingFormulas, flangeMomentOf } from "./warping.js";
 
 type Weld = NonNullable<Column["base weld"]>["value"];
 
@@ -42,6 +45,26 @@ export const weldTwist = formula({
   symbols: { q_t: perLength("twist per length of weld"), T: { kind: "moment", meaning: "torsion" }, A_w: { kind: "area", meaning: "area within the weld" } },
 });
 
+export const weldFlangeTwist = formula({
+  id: "column.weld-flange-twist",
+  text: "q_t = abs(T) / (h_o * (2 * B - t_w))",
+  source: "statics: at the end of a W the twist is a couple of shears in its flanges, on both sides of each",
+  symbols: {
+    q_t: perLength("twist per length of weld"),
+    T: { kind: "moment", meaning: "torsion" },
+    h_o: { kind: "length", meaning: "between the middles of the flanges" },
+    B: { kind: "length", meaning: "flange width", field: "columns.*.section" },
+    t_w: { kind: "length", meaning: "web", field: "columns.*.section" },
+  },
+});
+
+export const weldWarping = formula({
+  id: "column.weld-warping",
+  text: "q_n = q_0 + 3 * M_f / B^2",
+  source: "elastic line method: the moment of a flange in its own plane on the two lines along it, at its tips",
+  symbols: { q_n: perLength("force along the column per length of weld, with that of warping"), q_0: perLength("force along the column without it"), M_f: { kind: "moment", meaning: "moment of each flange in its own plane" }, B: { kind: "length", meaning: "flange width", field: "columns.*.section" } },
+});
+
 export const weldForce = formula({
   id: "column.weld-force",
   text: "q = sqrt(q_n^2 + (q_v + q_t)^2)",
@@ -73,6 +96,13 @@ export const legNeeded = formula({
   constants: { phi: "0.75" },
 });
 
+export const atDesignLevel = formula({
+  id: "column.weld-at-design-level",
+  text: "q = q_r * min(q_w, q_b) / q_c",
+  source: "AISC 360-22 B3.1, B3.2: the same share of the strength by either method",
+  symbols: { q: perLength("force per length of weld, as it stands to the design strength"), q_r: perLength("force per length of weld"), q_w: perLength("design strength of the weld metal"), q_b: perLength("design strength of the wall"), q_c: perLength("strength that is available") },
+});
+
 export const electrodeStrength = formula({
   id: "column.electrode-strength",
   text: "F_EXX = n_E * F_1",
@@ -85,38 +115,54 @@ export interface WeldInputs extends SectionInputs {
   /** Leg of the fillet, m. */
   readonly w: number;
   readonly F_EXX: number;
+  /** Height of the column, m; needed of a W alone, whose twist goes by it. */
+  readonly L: number;
 }
 
 export function readWeld(support: Support, gather: Gather, weld: Sourced<Weld> | undefined, what: string): WeldInputs {
   const section = readSection(support, gather);
   const w = gather.need(weld?.value.fillet, what);
   const electrode = weld ? gather.needs(weld.value.electrode, "electrode of that weld") : undefined;
-  return { ...section, w, F_EXX: electrode === undefined ? Number.NaN : electrodeStrength.value({ n_E: Number(electrode.slice(1)) }) };
+  const height = support.column?.fields.height;
+  const L = section.shape === "W" ? gather.need(height, "column height") : 0;
+  return { ...section, w, L, F_EXX: electrode === undefined ? Number.NaN : electrodeStrength.value({ n_E: Number(electrode.slice(1)) }) };
 }
 
 export const thinnerOf = ({ t, t_f }: Pick<SectionInputs, "t" | "t_f">): number => (t <= t_f ? t : t_f);
 
-/** The weld against the forces of one end. */
-export function weighWeld(inputs: WeldInputs, forces: Forces, calc: Calc): Outcome {
+/** Twist on a W's weld: what it adds along the column and across it. */
+function twistOfWide(inputs: WeldInputs, T: number, q_0: number, calc: Calc): { readonly q_n: number; readonly q_t: number } {
+  const M_f = flangeMomentOf(inputs, T, calc);
+  const q_n = calc(weldWarping, { q_0, M_f, B: inputs.B });
+  return { q_n, q_t: calc(weldFlangeTwist, { T, h_o: calc(flangeDistance, { H: inputs.H, t_f: inputs.t_f }), B: inputs.B, t_w: inputs.t }) };
+}
+
+/** The weld against the forces of one end of the column. */
+export function weighWeld(inputs: WeldInputs, demand: SteelDemand, forces: Forces, calc: Calc): Outcome {
   const line = calc.routine(weldLine, { shape: inputs.shape, depth: inputs.H, width: inputs.B, wall: inputs.t, flange: inputs.t_f, deep: inputs.deep });
   const isRound = inputs.shape === "round";
   const M_x = isRound ? calc(resultantMoment, { M_x: forces.Mx, M_y: forces.My }) : forces.Mx;
-  const q_n = calc(weldNormal, { P: forces.P, L_w: line.length, M_x, M_y: isRound ? 0 : forces.My, S_wx: line.aboutX, S_wy: line.aboutY });
+  const q_0 = calc(weldNormal, { P: forces.P, L_w: line.length, M_x, M_y: isRound ? 0 : forces.My, S_wx: line.aboutX, S_wy: line.aboutY });
   const q_v = calc(weldShear, { V_x: forces.Vx, V_y: forces.Vy, L_w: line.length });
   const T = forces.Mz ?? 0;
-  const q_t = T === 0 || line.enclosed === 0 ? 0 : calc(weldTwist, { T, A_w: line.enclosed });
+  const { q_n, q_t } = T === 0 ? { q_n: q_0, q_t: 0 } : inputs.shape === "W" ? twistOfWide(inputs, T, q_0, calc) : { q_n: q_0, q_t: calc(weldTwist, { T, A_w: line.enclosed }) };
   const q = calc(weldForce, { q_n, q_v, q_t });
   const q_w = calc(weldMetal, { F_EXX: inputs.F_EXX, w: inputs.w });
   const q_b = calc(weldWall, { F_u: inputs.F_u, t: thinnerOf(inputs) });
   if (q_b < q_w) calc.note("The wall beside the weld is weaker than the weld: a larger fillet gains nothing.");
-  return weigh(q, q_b < q_w ? q_b : q_w, "forcePerLength");
+  return weigh(q, available(demand, q_b < q_w ? q_b : q_w, allowableWeld, ofConnectors, calc), "forcePerLength");
 }
 
-export const weldFormulas = [resultantMoment, weldNormal, weldShear, weldTwist, weldForce, weldMetal, weldWall];
+export const weldFormulas = [resultantMoment, weldNormal, weldShear, weldTwist, ...flangeBendingFormulas, weldWarping, weldFlangeTwist, weldForce, weldMetal, weldWall, allowableWeld];
 
 /** Leg first; where the wall is what gives, a larger fillet is no way out. */
 export function adviseWeld(inputs: WeldInputs, outcome: Weighed, say: Say): string {
-  const wall = weldWall.value({ F_u: inputs.F_u, t: thinnerOf(inputs) });
-  if (outcome.demand > wall) return `Wall ${say.show(thinnerOf(inputs), "length")} carries ${say.show(wall, "forcePerLength")} beside the weld; ${say.show(outcome.demand, "forcePerLength")} needed. Take a thicker wall or a wider section.`;
-  return `Fillet ${say.show(inputs.w, "length")}; ${say.show(legNeeded.value({ q: outcome.demand, F_EXX: inputs.F_EXX }), "length")} needed. Take a larger fillet.`;
+  const { F_EXX, F_u, w } = inputs;
+  const t = thinnerOf(inputs);
+  const q_w = weldMetal.value({ F_EXX, w });
+  const q_b = weldWall.value({ F_u, t });
+  const q = atDesignLevel.value({ q_r: outcome.demand, q_w, q_b, q_c: outcome.capacity });
+  const needed = `${say.show(outcome.demand, "forcePerLength")} needed. Take a thicker wall or a wider section.`;
+  if (q > q_b) return q_b < q_w ? `Wall ${say.show(t, "length")} carries ${say.show(outcome.capacity, "forcePerLength")} beside the weld; ${needed}` : `Wall ${say.show(t, "length")} is too thin for any weld here: ${needed}`;
+  return `Fillet ${say.show(w, "length")}; ${say.show(legNeeded.value({ q, F_EXX }), "length")} needed. Take a larger fillet.`;
 }

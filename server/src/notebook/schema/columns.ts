@@ -25,6 +25,15 @@ const bolts = record("The bolts through the cap plate, in two rows each way.", {
   threads: choice(["in the shear plane", "excluded"], "Whether threads lie in the shear plane.", { assumed: { text: "in the shear plane", source: "the safe side; AISC 360-22 Table J3.2" } }),
   "spacing x": quantity("length", "Spacing of the bolts along x."),
   "spacing y": quantity("length", "Spacing of the bolts along y."),
+  "slip critical": choice(["no", "class A", "class B"], "Whether the bolts are pretensioned and may not slip, by the class of their surfaces: A for clean mill scale or zinc, B for blasted steel.", {
+    assumed: { text: "no", source: "bolts that bear are the usual detail where load does not reverse often; AISC 360-22 J3.2" },
+  }),
+});
+
+const beamFlange = record("The flange of the roof beam, or the plate below it, that the bolts go through. Described, bearing at its holes counts.", {
+  thickness: quantity("length", "Its thickness."),
+  edge: quantity("length", "From the middle of a bolt to its edge or end."),
+  grade: choice(["A992", "A36", "A572 Gr 50", "A588"], "Steel grade of the roof beam.", { assumed: { text: "A36", source: "the weaker of the usual grades" } }),
 });
 
 const capPlate = record("The plate on the column top that the bolts go through. Described, its prying counts.", {
@@ -67,11 +76,15 @@ export const columns = named(
     }),
     "top connection": record("What ties the roof to the column top.", {
       detail: text("The connection in words."),
-      uplift: quantity("force", "Its design uplift strength.", { units: ["kip", "lb", "kN"] }),
-      shear: quantity("force", "Its design shear strength, in any direction.", { units: ["kip", "lb", "kN"] }),
-      moment: quantity("moment", "Its design moment strength about either axis, for a top that is fixed.", { units: ["kip-ft", "kN-m"] }),
+      level: choice(["strength", "allowable"], "Level its strengths are stated at: design strengths against strength loads, or allowable ones, as ratings often are, against allowable-stress loads.", {
+        assumed: { text: "strength", source: "the safe side: an allowable strength is less than the design strength of the same connection" },
+      }),
+      uplift: quantity("force", "Its uplift strength, at the level stated.", { units: ["kip", "lb", "kN"] }),
+      shear: quantity("force", "Its shear strength in any direction, at the level stated.", { units: ["kip", "lb", "kN"] }),
+      moment: quantity("moment", "Its moment strength about either axis, at the level stated, for a top that is fixed.", { units: ["kip-ft", "kN-m"] }),
       bolts,
       "cap plate": capPlate,
+      "beam flange": beamFlange,
       weld: weld("A fillet all around the column top."),
     }),
     "base weld": weld("The fillet weld all around the column to its base plate."),

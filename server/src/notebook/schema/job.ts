@@ -25,7 +25,7 @@ export const codes = record("The editions the job is checked by.", {
   loads: choice(["ASCE 7-10", "ASCE 7-16", "ASCE 7-22"], "Load standard; the wind speed and the snow load are those of its own maps.", { assumed: { text: "ASCE 7-22", source: "the newest edition covered; IBC 2024 adopts it, IBC 2018 and IBC 2021 adopt ASCE 7-16 (from memory)" } }),
   method: choice(
     ["LRFD", "ASD", "both"],
-    "Method the steel of columns and base plates is designed by (AISC 360): LRFD holds strength combinations against phi Rn, ASD holds the allowable-stress combinations of ASCE 7 2.4 against Rn/Omega, both does each and the worse counts. Welds and bolts go by LRFD in either case; concrete, bearing on it and anchor rods have strength design only (ACI 318-19 gives no allowable stresses), and soil always takes allowable-stress combinations.",
+    "Method the steel of columns, base plates, welds and bolts is designed by (AISC 360): LRFD holds strength combinations against phi Rn, ASD holds the allowable-stress combinations of ASCE 7 2.4 against Rn/Omega, both does each and the worse counts. Strengths stated for the connection at a column top go by the level they are stated at; concrete, bearing on it and anchor rods have strength design only (ACI 318-19 gives no allowable stresses), and soil always takes allowable-stress combinations.",
     { assumed: { text: "LRFD", source: "AISC 360-22 B3 gives both methods; one level of loads then serves steel, concrete and anchors" } },
   ),
   "alternative combinations": yesNo(
