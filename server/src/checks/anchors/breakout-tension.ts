@@ -10,6 +10,7 @@ import { formula } from "../../formula/declare.js";
 import { rodGroup } from "../../mechanics/rod-group.js";
 import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "../base/distribution.js";
 import { check, unchecked, weigh } from "../contract.js";
+import { phiOfAdhesive } from "./adhesive.js";
 import { coneFormulas, coneStrength, readCone, type ConeInputs } from "./cone.js";
 import { anchorEditions, noteEdition } from "./factors.js";
 import { concreteInEarthquake, readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
@@ -24,7 +25,7 @@ export interface BreakoutInputs extends ConeInputs {
 export const breakoutStrength = formula({
   id: "anchors.breakout-strength",
   text: "phiN_cbg = phi * N_cbg",
-  source: "ACI 318-19 Table 17.5.3(b), cast-in, without supplementary reinforcement",
+  source: "ACI 318-19 Table 17.5.3(b), without supplementary reinforcement; of adhesive anchors by the category of the product",
   symbols: {
     phiN_cbg: { kind: "force", meaning: "design breakout strength of the group" },
     phi: { kind: "ratio", meaning: "strength reduction factor" },
@@ -42,13 +43,13 @@ export const breakoutTension = check({
   fails: "The rods tear out a cone of concrete, or the whole top of a narrow pier.",
   seen: "A pier top broken off with the rods still in it, the crack running down from the heads to the sides.",
   range:
-    "Cast-in rods in normalweight concrete, without supplementary reinforcement; where vertical bars are counted on in its place it takes no tension. A round pier is taken as the square inside it, a wall as a strip centered under its posts. The form with h_ef^(5/3) for deep rods is not used. Cones of neighboring posts on one wall are taken as clear of each other. " +
+    "Rods cast in, or set in adhesive by the coefficients for drilled-in anchors, in normalweight concrete, without supplementary reinforcement; where vertical bars are counted on in its place it takes no tension. A round pier is taken as the square inside it, a wall as a strip centered under its posts. The form with h_ef^(5/3) for deep rods is not used. Cones of neighboring posts on one wall are taken as clear of each other. " +
     "The edges and spacings that keep concrete from splitting are another limit state.",
   formulas: [concreteModulus, modularRatio, ...coneFormulas, breakoutStrength, ...seismicFormulas],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): BreakoutInputs => {
     const { factors, ...cone } = readCone(support, gather, place);
-    return { ...cone, seismic: readSeismic(support, gather, "tension"), phi: factors?.breakout ?? Number.NaN, isReinforced: gather.may(support.base?.fields["anchor reinforcement"]) === "pier bars" };
+    return { ...cone, seismic: readSeismic(support, gather, "tension"), phi: (cone.isAdhesive ? phiOfAdhesive(support, factors, gather) : factors?.breakout) ?? Number.NaN, isReinforced: gather.may(support.base?.fields["anchor reinforcement"]) === "pier bars" };
   },
   fixedBy: (support) => support.foundation?.fields.diameter ?? support.foundation?.fields.width ?? support.foundation?.fields.thickness ?? support.base?.fields.anchors,
   evaluate: (inputs, stated, calc) => {

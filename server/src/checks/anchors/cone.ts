@@ -10,7 +10,7 @@ import type { Support } from "../../project/model.js";
 import { readBase, type BaseInputs } from "../base/geometry.js";
 import type { Gather } from "../contract.js";
 import { oncePerInputs } from "../once.js";
-import { concreteStrengthUsed } from "./concrete.js";
+import { concreteStrengthDrilled, concreteStrengthUsed, concreteUsed } from "./concrete.js";
 import { readFactors, type AnchorFactors } from "./factors.js";
 
 /** Everything breakout in tension depends on, beside the forces. */
@@ -19,7 +19,13 @@ export interface ConeInputs extends BaseInputs {
   readonly h_ef: number;
   /** Factor for cracking, psi_c. */
   readonly psi_c: number;
+  readonly isCracked: boolean;
+  /** Set in adhesive in drilled holes, and not cast in. */
+  readonly isAdhesive: boolean;
 }
+
+/** Whether the rods stand in drilled holes filled with adhesive. */
+export const isSetInAdhesive = (support: Support): boolean => support.base?.fields.anchors?.value.end?.value === "set in adhesive";
 
 /** Reads the base and what breakout needs beside it; says where rods stand outside the concrete or reach through it. */
 export function readCone(support: Support, gather: Gather, place: number): ConeInputs & { readonly factors: AnchorFactors | undefined } {
@@ -37,7 +43,9 @@ export function readCone(support: Support, gather: Gather, place: number): ConeI
   if (h_ef >= base.member.depth) gather.block("the rods reach through the concrete: their embedment is not less than its depth");
   const factors = readFactors(support.codes, gather);
   const isCracked = gather.may(fields?.["cracked concrete"]) ?? true;
-  return { ...base, edition: factors?.edition ?? "", h_ef, psi_c: factors?.breakoutCracking[isCracked ? "cracked" : "uncracked"] ?? Number.NaN, factors };
+  const isAdhesive = isSetInAdhesive(support);
+  const cracking = isAdhesive ? factors?.drilledCracking : factors?.breakoutCracking;
+  return { ...base, edition: factors?.edition ?? "", h_ef, psi_c: cracking?.[isCracked ? "cracked" : "uncracked"] ?? Number.NaN, isCracked, isAdhesive, factors };
 }
 
 const depth = { kind: "length", meaning: "effective embedment in the formulas" } as const;
@@ -94,6 +102,45 @@ export const basicBreakout = formula({
     h: depth,
   },
   constants: { k_c: "24 lbf^0.5/inch^0.5", lambda_a: "1.0" },
+});
+
+export const drilledBreakout = formula({
+  id: "anchors.drilled-breakout",
+  text: "N_b = k_c * lambda_a * sqrt(f_c) * h^1.5",
+  source: "ACI 318-19 Eq. 17.6.2.2.1, post-installed; lambda_a = 1.0, normalweight concrete",
+  symbols: {
+    N_b: { kind: "force", meaning: "basic breakout strength of one rod in cracked concrete" },
+    f_c: { kind: "stress", meaning: "concrete strength that may be used" },
+    h: depth,
+  },
+  constants: { k_c: "17 lbf^0.5/inch^0.5", lambda_a: "1.0" },
+});
+
+export const splittingFactor = formula({
+  id: "anchors.splitting-factor",
+  text: "psi_cp = min(1, max(c_a_min, 1.5 * h_ef) / (2 * h_ef))",
+  source: "ACI 318-19 17.6.2.6.1 in uncracked concrete, with c_ac = 2 h_ef of adhesive anchors by 17.9.5",
+  symbols: {
+    psi_cp: { kind: "ratio", meaning: "factor for splitting of uncracked concrete at drilled-in rods" },
+    c_a_min: { kind: "length", meaning: "least edge distance of a rod in tension" },
+    h_ef: { kind: "length", meaning: "embedment", field: "bases.*.anchors.embedment" },
+  },
+});
+
+export const drilledGroupBreakout = formula({
+  id: "anchors.drilled-group-breakout",
+  text: "N_cbg = A_Nc / A_Nco * psi_ec * psi_ed * psi_c * psi_cp * N_b",
+  source: "ACI 318-19 Eq. 17.6.2.1b",
+  symbols: {
+    N_cbg: { kind: "force", meaning: "nominal breakout strength of the group" },
+    A_Nc: { kind: "area", meaning: "projected area of the group" },
+    A_Nco: { kind: "area", meaning: "projected area of one rod far from edges" },
+    psi_ec: { kind: "ratio", meaning: "factor for the eccentricity of the tension" },
+    psi_ed: { kind: "ratio", meaning: "factor for the nearest edge" },
+    psi_c: { kind: "ratio", meaning: "1.4 in uncracked concrete, 1.0 in cracked", field: "bases.*.cracked concrete" },
+    psi_cp: { kind: "ratio", meaning: "factor for splitting, 1.0 in cracked concrete" },
+    N_b: { kind: "force", meaning: "basic breakout strength of one rod" },
+  },
 });
 
 export const eccentricityFactor = formula({
@@ -173,10 +220,14 @@ export function coneStrength(inputs: ConeInputs, group: RodGroup, calc: Calc): n
   const { area: A } = calc.routine(groupProjection, { inputs, pattern: group.pattern, anchors: group.rods, reach, member });
   const A_Nco = calc(singleArea, { h });
   const A_Nc = calc(groupArea, { A, n: group.rods.length, A_Nco });
-  const f_c = calc(concreteStrengthUsed, { fprime_c: inputs.fprime_c });
-  const N_b = calc(basicBreakout, { f_c, h });
+  const f_c = concreteUsed(inputs, calc);
+  const N_b = calc(inputs.isAdhesive ? drilledBreakout : basicBreakout, { f_c, h });
   const psi_ec = calc(eccentricityFactor, { e_Nx: group.eccentricityX, e_Ny: group.eccentricityY, h });
   const psi_ed = calc(edgeFactor, { c_a_min: group.leastEdge, h });
+  if (inputs.isAdhesive) {
+    const psi_cp = inputs.isCracked ? 1 : calc(splittingFactor, { c_a_min: group.leastEdge, h_ef });
+    return calc(drilledGroupBreakout, { A_Nc, A_Nco, psi_ec, psi_ed, psi_c, psi_cp, N_b });
+  }
   return calc(groupBreakout, { A_Nc, A_Nco, psi_ec, psi_ed, psi_c, N_b });
 }
 
@@ -187,8 +238,12 @@ export const coneFormulas: readonly Formula<any, any>[] = [
   singleArea,
   groupArea,
   concreteStrengthUsed,
+  concreteStrengthDrilled,
   basicBreakout,
+  drilledBreakout,
   eccentricityFactor,
   edgeFactor,
   groupBreakout,
+  splittingFactor,
+  drilledGroupBreakout,
 ];

@@ -1,4 +1,4 @@
-/** Strength reduction factors and limits for cast-in anchors, by edition. */
+/** Strength reduction factors and limits for cast-in anchors and for rods set in adhesive, by edition. */
 import type { Calc } from "../../formula/types.js";
 import type { Codes } from "../../project/model.js";
 import type { Gather } from "../contract.js";
@@ -25,8 +25,11 @@ export interface AnchorFactors {
   /** Concrete breakout in shear, without supplementary reinforcement. */
   readonly shearBreakout: number;
   readonly pryout: number;
+  /** Breakout and bond of adhesive anchors in tension, by the category of the product, 1 to 3. */
+  readonly adhesive: readonly [number, number, number];
   /** psi_c of breakout in tension, and of pullout. */
   readonly breakoutCracking: ByCracking;
+  readonly drilledCracking: ByCracking;
   readonly pulloutCracking: ByCracking;
   /** psi_c of breakout in shear: in uncracked concrete, and in cracked concrete by the bars at the edge. */
   readonly shearUncracked: number;
@@ -37,7 +40,7 @@ export interface AnchorFactors {
 }
 
 /** Parts of the anchor chapter that the checks stand on. */
-export type AnchorPart = "steelTension" | "breakoutTension" | "pullout" | "blowout" | "steelShear" | "breakoutShear" | "pryout" | "interaction";
+export type AnchorPart = "steelTension" | "breakoutTension" | "pullout" | "blowout" | "steelShear" | "breakoutShear" | "pryout" | "bond" | "interaction";
 
 const values = {
   steelTension: { ductile: 0.75, brittle: 0.65 },
@@ -47,7 +50,9 @@ const values = {
   blowout: 0.7,
   shearBreakout: 0.7,
   pryout: 0.7,
+  adhesive: [0.65, 0.55, 0.45],
   breakoutCracking: { cracked: 1, uncracked: 1.25 },
+  drilledCracking: { cracked: 1, uncracked: 1.4 },
   pulloutCracking: { cracked: 1, uncracked: 1.4 },
   shearUncracked: 1.4,
   shearCracked: { none: 1, "no. 4": 1.2, "no. 4 in ties at 4 in": 1.4 },
@@ -72,6 +77,7 @@ export const anchorFactors: Readonly<Record<string, AnchorFactors>> = {
       steelShear: "17.5.1",
       breakoutShear: "17.5.2",
       pryout: "17.5.3",
+      bond: "17.4.5",
       interaction: "17.6",
     },
   },

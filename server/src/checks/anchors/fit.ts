@@ -10,6 +10,7 @@ import type { Support } from "../../project/model.js";
 import { nutHeight } from "../base/hardware.js";
 import { judgeBases, type Found, type Show } from "../base/judge.js";
 import type { RuleDecl } from "../contract.js";
+import { isSetInAdhesive } from "./cone.js";
 import { barPlaces } from "./pier-bars.js";
 import { distanceBetween, listening, rodsInConcrete, type RodsInConcrete } from "./rod-edges.js";
 import { endWidth } from "./spacing.js";
@@ -50,10 +51,11 @@ function depthFound(support: Support, { d_a, members }: RodsInConcrete, show: Sh
   const embedment = support.base?.fields.anchors?.value.embedment;
   if (!embedment) return undefined;
   const isHooked = support.base?.fields.anchors?.value.end?.value === "hooked";
-  const h_n = depthNeeded.value({ h_ef: embedment.value, t_e: isHooked ? d_a : nutHeight.value({ d_a }) });
+  const isAdhesive = isSetInAdhesive(support);
+  const h_n = depthNeeded.value({ h_ef: embedment.value, t_e: isAdhesive ? 0 : isHooked ? d_a : nutHeight.value({ d_a }) });
   const depth = Math.min(...members.map((member) => member.depth));
   if (!isAbove(h_n, depth)) return undefined;
-  return { message: `Concrete ${show(depth)} deep; ${show(h_n)} needed for rods ${show(embedment.value)} deep, the ${isHooked ? "hook" : "head"} and 3 in of cover below. Shorten the rods or deepen the concrete.`, at: embedment };
+  return { message: `Concrete ${show(depth)} deep; ${show(h_n)} needed for rods ${show(embedment.value)} deep${isAdhesive ? "" : `, the ${isHooked ? "hook" : "head"}`} and 3 in of cover below. Shorten the rods or deepen the concrete.`, at: embedment };
 }
 
 /** Nearest a head comes to a bar, with what it needs; nothing where the bars' places are not known. */

@@ -1,5 +1,6 @@
 import type { RuleDecl } from "../contract.js";
 import { rodsAsBuilt } from "./as-built.js";
+import { bond } from "./bond.js";
 import { breakoutShear } from "./breakout-shear.js";
 import { breakoutTension } from "./breakout-tension.js";
 import { fit } from "./fit.js";
@@ -18,7 +19,7 @@ import { stretchLength } from "./stretch-length.js";
 import { topTies } from "./top-ties.js";
 
 /** Checks of cast-in anchor rods in tension, in shear and in both. */
-export const anchorChecks = [steelTension, breakoutTension, reinforcementTension, pullout, sideFaceBlowout, steelGoverns, steelShear, breakoutShear, hairpins, pryout, interaction];
+export const anchorChecks = [steelTension, breakoutTension, reinforcementTension, pullout, bond, sideFaceBlowout, steelGoverns, steelShear, breakoutShear, hairpins, pryout, interaction];
 
 /** Rules of the rods and their concrete, which take no load. */
 export const anchorRules: readonly RuleDecl[] = [spacing, fit, topTies, rodSteel, stretchLength, rodsAsBuilt];

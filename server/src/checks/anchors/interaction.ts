@@ -9,6 +9,7 @@ import { plainCalc } from "../../formula/calc.js";
 import { formula } from "../../formula/declare.js";
 import type { Formula } from "../../formula/types.js";
 import { check, unchecked, weigh, type CheckDecl, type Unchecked, type Weighed } from "../contract.js";
+import { bond } from "./bond.js";
 import { breakoutShear } from "./breakout-shear.js";
 import { breakoutTension } from "./breakout-tension.js";
 import { anchorEditions, noteEdition } from "./factors.js";
@@ -23,7 +24,7 @@ import { steelTension } from "./steel-tension.js";
 
 type Mode = CheckDecl<any, "strength">;
 
-const tensionModes: readonly Mode[] = [steelTension, breakoutTension, reinforcementTension, pullout, sideFaceBlowout];
+const tensionModes: readonly Mode[] = [steelTension, breakoutTension, reinforcementTension, pullout, bond, sideFaceBlowout];
 const shearModes: readonly Mode[] = [steelShear, breakoutShear, hairpins, pryout];
 const modes: readonly Mode[] = [...tensionModes, ...shearModes];
 

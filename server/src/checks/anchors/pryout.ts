@@ -5,11 +5,12 @@
  */
 import { plainCalc } from "../../formula/calc.js";
 import { formula } from "../../formula/declare.js";
-import type { Routine } from "../../formula/types.js";
+import type { Calc, Routine } from "../../formula/types.js";
 import { rodGroup, type RodGroup, type RodGroupArgs } from "../../mechanics/rod-group.js";
 import { readShearPath, shearOnRods, shearPathFormulas, type ShearPath } from "../base/shear-path.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { oncePerInputs } from "../once.js";
+import { bondFormulas, bondStrength, readBondValues, type BondValues } from "./adhesive.js";
 import { coneFormulas, coneStrength, readCone, type ConeInputs } from "./cone.js";
 import { anchorEditions, noteEdition } from "./factors.js";
 import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
@@ -19,6 +20,8 @@ export interface PryoutInputs extends ConeInputs {
   readonly seismic: SeismicAnchors;
   readonly isWelded: boolean;
   readonly phi: number;
+  /** Of rods set in adhesive. */
+  readonly bond: BondValues | undefined;
 }
 
 export const pryoutFactor = formula({
@@ -43,6 +46,23 @@ export const pryoutStrength = formula({
     N_cbg: { kind: "force", meaning: "nominal breakout strength in tension of the rods that take shear" },
   },
 });
+
+export const leastOfBoth = formula({
+  id: "anchors.least-of-breakout-and-bond",
+  text: "N_cpg = min(N_cbg, N_ag)",
+  source: "ACI 318-19 17.7.3.1.2: for adhesive anchors the lesser of breakout and bond",
+  symbols: {
+    N_cpg: { kind: "force", meaning: "nominal strength in tension of the rods that take shear" },
+    N_cbg: { kind: "force", meaning: "nominal breakout strength in tension of the rods that take shear" },
+    N_ag: { kind: "force", meaning: "nominal bond strength of the rods that take shear" },
+  },
+});
+
+/** Nominal strength in tension of the rods that take shear, N. */
+function pulledStrength(inputs: PryoutInputs, group: RodGroup, calc: Calc): number {
+  const N_cbg = coneStrength(inputs, group, calc);
+  return inputs.bond ? calc(leastOfBoth, { N_cbg, N_ag: bondStrength({ ...inputs, ...inputs.bond }, group, calc) }) : N_cbg;
+}
 
 export const shearResultant = formula({
   id: "anchors.shear-resultant",
@@ -87,7 +107,7 @@ const weakest = oncePerInputs((inputs: PryoutInputs): readonly number[] => {
   const { rods } = inputs;
   const strengthOf = (tensions: readonly number[]): number => {
     const group = plainCalc.routine(shearGroup, { rods, tensions, member: inputs.member.edges });
-    return coneStrength(inputs, group, plainCalc);
+    return pulledStrength(inputs, group, plainCalc);
   };
   let chosen: readonly number[] = rods.map(() => 1);
   let least = Number.POSITIVE_INFINITY;
@@ -108,12 +128,12 @@ export const pryout = check({
   fails: "The rods tip under the shear and pry a bowl of concrete out behind them.",
   seen: "Concrete heaved up behind short rods, on the side away from the push.",
   range:
-    "Cast-in rods, by the breakout strength in tension of the rods that take shear; with loose washers two of them, the weakest pair, with welded ones all. Twisting of the base is not in it.",
-  formulas: [...coneFormulas, pryoutFactor, shearResultant, pryoutStrength, ...shearPathFormulas, ...seismicFormulas],
+    "By the breakout strength in tension of the rods that take shear; with loose washers two of them, the weakest pair, with welded ones all. Twisting of the base is not in it.",
+  formulas: [...coneFormulas, ...bondFormulas, leastOfBoth, pryoutFactor, shearResultant, pryoutStrength, ...shearPathFormulas, ...seismicFormulas],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): PryoutInputs => {
     const { factors, ...cone } = readCone(support, gather, place);
-    return { ...cone, path: readShearPath(support, gather), seismic: readSeismic(support, gather, "shear"), isWelded: gather.may(support.base?.fields["washers welded"]) ?? false, phi: factors?.pryout ?? Number.NaN };
+    return { ...cone, path: readShearPath(support, gather), seismic: readSeismic(support, gather, "shear"), isWelded: gather.may(support.base?.fields["washers welded"]) ?? false, phi: factors?.pryout ?? Number.NaN, bond: cone.isAdhesive ? readBondValues(support, gather) : undefined };
   },
   fixedBy: (support) => support.base?.fields.anchors ?? support.base,
   evaluate: (inputs, stated, calc) => {
@@ -124,7 +144,7 @@ export const pryout = check({
     noteEdition(inputs.edition, "pryout", calc);
     calc.note(inputs.isWelded ? "Washers are welded to the plate: every rod takes shear." : "Washers are loose in wide holes: two rods at most take shear, the weakest pair is taken.");
     const group = calc.routine(shearGroup, { rods, tensions: weakest(inputs), member: inputs.member.edges });
-    const N_cbg = coneStrength(inputs, group, calc);
+    const N_cbg = pulledStrength(inputs, group, calc);
     const k_cp = calc(pryoutFactor, { h_ef });
     return weigh(calc(shearResultant, { V_x: Vx, V_y: Vy }), calc(pryoutStrength, { phi, k_cp, N_cbg }), "force");
   },

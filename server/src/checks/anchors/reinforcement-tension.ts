@@ -17,6 +17,7 @@ import { readBase, type BaseInputs } from "../base/geometry.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { oncePerInputs } from "../once.js";
 import { editionBlock } from "../editions.js";
+import { isSetInAdhesive } from "./cone.js";
 import { developmentFormulas, developmentOf, type BarEnd, type Developed } from "./development.js";
 import { barPlaces } from "./pier-bars.js";
 import { usedPart } from "./ratio.js";
@@ -170,6 +171,7 @@ export const reinforcementTension = check({
   inputs: (support, gather, place): ReinforcementInputs => {
     const base = readBase(support, gather, place);
     gather.may(support.base?.fields["anchor reinforcement"]);
+    if (isSetInAdhesive(support)) gather.block("bars are counted in place of breakout for cast-in rods alone; rods set in adhesive have no head for the struts to lean on");
     const because = editionBlock({ clause: "ACI 318-19 25.4" }, support.codes);
     if (because !== undefined) gather.block(because);
     const fields = support.foundation?.fields;

@@ -5,7 +5,7 @@
 import { formula } from "../../formula/declare.js";
 import type { Calc, Formula, Routine } from "../../formula/types.js";
 import { edgeRows, neighborPairs, rowMeasures, sideProjected, type EdgeName, type EdgeRow, type SideProjectionArgs } from "../../mechanics/edge-rows.js";
-import { concreteStrengthUsed } from "./concrete.js";
+import { concreteStrengthDrilled, concreteStrengthUsed, concreteUsed } from "./concrete.js";
 import { roundNote, type ConeInputs } from "./cone.js";
 
 export interface WedgeInputs extends ConeInputs {
@@ -185,7 +185,7 @@ export function wedgeStrength(inputs: WedgeInputs, row: EdgeRow, calc: Calc): We
   const A_Vco = calc(singleWedge, { c_1 });
   const A_Vc = calc(groupWedge, { A, n: row.along.length, A_Vco });
   const l_e = calc(bearingLength, { h_ef, d_a });
-  const f_c = calc(concreteStrengthUsed, { fprime_c: inputs.fprime_c });
+  const f_c = concreteUsed(inputs, calc);
   const V_b = calc(basicShear, { V_ba: calc(basicShearByRod, { l_e, d_a, f_c, c_1 }), V_bb: calc(basicShearByEdge, { f_c, c_1 }) });
   const psi_ecV = calc(shearEccentricity, { e_V, c_1 });
   const psi_edV = calc(shearEnd, { c_a2, c_1 });
@@ -202,6 +202,7 @@ export const wedgeFormulas: readonly Formula<any, any>[] = [
   groupWedge,
   bearingLength,
   concreteStrengthUsed,
+  concreteStrengthDrilled,
   basicShearByRod,
   basicShearByEdge,
   basicShear,

@@ -11,6 +11,7 @@ import type { Support } from "../../project/model.js";
 import type { RuleDecl } from "../contract.js";
 import { judgeBases, type Found } from "../base/judge.js";
 import { unchangedSince14 } from "../editions.js";
+import { isSetInAdhesive } from "./cone.js";
 import { rodsInConcrete } from "./rod-edges.js";
 
 const rod = { kind: "length", meaning: "rod diameter", field: "bases.*.anchors.diameter" } as const;
@@ -87,7 +88,7 @@ export const spacing: RuleDecl = {
   fails: "The concrete splits as the nuts are tightened, or water reaches rods and heads near a face.",
   seen: "A crack from rod to rod or from a rod to the face of the pier; rust stains below it.",
   range:
-    "Cast-in rods: their spacing, their distance to the true face of the concrete, round piers by their circle, and the clear cover of rods and heads. A pier or pad is taken as cast against the ground, a wall or pedestal as formed and exposed to weather. A concrete edition not read here is named.",
+    "Rods cast in, and rods set in adhesive like torqued ones (Table 17.9.2(b)): their spacing, their distance to the true face of the concrete, round piers by their circle, and the clear cover of rods and heads. A pier or pad is taken as cast against the ground, a wall or pedestal as formed and exposed to weather. A concrete edition not read here is named.",
   judge: (structure) =>
     judgeBases(structure, (support, base, show) => {
       const edition = support.codes.concrete;
@@ -95,8 +96,9 @@ export const spacing: RuleDecl = {
       const found = rodsInConcrete(support);
       if ("lacks" in found) return { over: [], unchecked: [{ message: `To hold the rods against their least spacing and edge distance these are needed: ${found.lacks}.`, at: base.anchors }], holds: { message: "" } };
       const { d_a, least, edge } = found;
-      const isTorqued = base.anchors?.value.torqued?.value ?? true;
-      const how = isTorqued ? "6 rod diameters where nuts are torqued" : "4 rod diameters where nuts are not torqued";
+      const isAdhesive = isSetInAdhesive(support);
+      const isTorqued = isAdhesive || (base.anchors?.value.torqued?.value ?? true);
+      const how = isAdhesive ? "6 rod diameters for rods set in adhesive" : isTorqued ? "6 rod diameters where nuts are torqued" : "4 rod diameters where nuts are not torqued";
       const foundation = support.foundation?.fields;
       const concrete = foundation?.pedestal ?? foundation?.diameter ?? foundation?.width ?? foundation?.thickness ?? base.anchors;
       const over: Found[] = [];
@@ -105,7 +107,7 @@ export const spacing: RuleDecl = {
       const c_min = leastTorquedEdge.value({ d_a });
       const c_c = coverNeeded.value({ is_on_ground: isCastOnGround(support) ? 1 : 0, d_a });
       const c_h = edgeForCover.value({ c_c, b_h: endWidth(support, d_a) });
-      if (isTorqued && isBelow(edge, c_min)) over.push({ message: `Rod to face of concrete ${show(edge)}; ${show(c_min)} needed (6 rod diameters where nuts are torqued). Widen the concrete or bring the rods in.`, at: concrete });
+      if (isTorqued && isBelow(edge, c_min)) over.push({ message: `Rod to face of concrete ${show(edge)}; ${show(c_min)} needed (${how}). Widen the concrete or bring the rods in.`, at: concrete });
       else if (isBelow(edge, c_h)) over.push({ message: `Rod to face of concrete ${show(edge)}; ${show(c_h)} needed for ${show(c_c)} of cover at its widest part. Widen the concrete or bring the rods in.`, at: concrete });
       const apart = Number.isFinite(least) ? `Rods ${show(least)} apart, ${show(s_min)} needed; ` : "";
       const needed = isTorqued ? Math.max(c_min, c_h) : c_h;

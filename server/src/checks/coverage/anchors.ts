@@ -25,7 +25,12 @@ export const anchorLines = linesOf("anchors", hasBase, [
   },
   { id: "anchors.spacing", line: "Least spacing, edge distance and cover of the anchors, and room for them in their concrete.", by: ["anchors.spacing", "anchors.fit"] },
   { id: "anchors.rods", line: "Ductility and bending of the rods, their marks, and errors of the pattern as built.", by: ["anchors.rod-steel", "anchors.as-built"] },
-  { id: "anchors.adhesive", line: "Adhesive bars in concrete by bond.", by: [] },
+  {
+    id: "anchors.adhesive",
+    line: "Rods and bars set in adhesive by bond, with the sustained part of their tension.",
+    by: ["anchors.bond", "anchors.breakout-tension", "anchors.pryout"],
+    left: "Adhesive in an earthquake of category C to F, rods drilled in sideways or upward, and holes that are not drilled with a hammer or rock drill.",
+  },
   {
     id: "anchors.seismic",
     line: "Anchors in seismic design categories C to F (ACI 318-19 17.10).",

@@ -34,6 +34,13 @@ export const bases = named(
         "bolt circle": quantity("length", "Diameter of the circle through the middles of the rods, in place of spacings: rods evenly spaced, the first half a step north of east."),
         places: list("Where each rod stands, in place of a spacing.", point("Place of one rod from the middle of the plate, east and north.")),
         "stretch length": quantity("length", "Length over which a rod can stretch freely, in a sleeve or wrapped; upset ends do not count."),
+        adhesive: record("What the rods are set in, where they stand in drilled holes.", {
+          "cracked bond": quantity("stress", "Characteristic bond stress in cracked concrete by the product's report, for its temperatures and how the holes are made."),
+          "uncracked bond": quantity("stress", "Characteristic bond stress in uncracked concrete by the product's report."),
+          conditions: choice(["outdoor", "indoor"], "In place of a report, for a product of ACI 355.4: the least bond of ACI 318-19 Table 17.6.5.2.5, outdoor (dry to wet, to 175 °F) or indoor (dry, to 110 °F)."),
+          category: number("Category of the product by its report, for how sure its installation is.", { integer: true, least: 1, most: 3, assumed: { text: "3", source: "the least sure, on the safe side; ACI 318-19 Table 17.5.3" } }),
+          "sustained tension": quantity("force", "Factored tension of one rod that stays: of dead load that pulls on it for good; 0 kip where dead load presses the base down.", { bounds: "zero or more", units: ["kip", "lb", "kN"] }),
+        }),
         torqued: yesNo("Whether the nuts are tightened by torque or turn beyond snug, which wedges the concrete apart.", { assumed: { text: "yes", source: "the safe side for spacing and edge distance; ACI 318-19 Table 17.9.2(a)" } }),
       },
       anchorsShortForm,
