@@ -3,12 +3,27 @@ import { carriesRoof, everywhere, isSeismic, linesOf } from "./line.js";
 
 const ruleLines = linesOf("site", everywhere, [
   { id: "site.path", line: "The load path as a graph: every load arrives at the ground, and the first missing link is named.", by: ["site.load-path"] },
-  { id: "site.depth", line: "Frost depth, and the exemption of sound rock.", by: ["site.frost"], left: "Exceptions from frost depth for small free-standing structures, insulated foundations, heave of the soil beside a pier." },
-  { id: "site.durability", line: "Cover, exposure of the concrete, galvanizing by the air the steel stands in.", by: [] },
-  { id: "site.neighbors", line: "Slabs isolated from the piers; pools, trenches and walls below a 1:1 line from the foundation; water.", by: [] },
-  { id: "site.ties", line: "Ties between piers by seismic design category.", by: [], applies: isSeismic },
-  { id: "site.construction", line: "Tolerance of the rods, erection, cure before erection, special inspection, what others must confirm.", by: [], left: "Tolerance of the rods, erection, cure before erection, and special inspection." },
-  { id: "site.consistency", line: "Consistency of sizes: rods longer than the pier, plates larger than the pedestal, elevations that do not close.", by: ["site.agreement"], left: "Rods longer than the pier, and plates, pedestals and footings held against each other." },
+  { id: "site.depth", line: "Frost depth, with the exceptions of sound rock and of small free-standing structures.", by: ["site.frost"], left: "Insulated foundations, and limits of the local official for small structures." },
+  {
+    id: "site.durability",
+    line: "Cover, exposure of the concrete, galvanizing by the air the steel stands in.",
+    by: ["site.cover", "site.exposure", "site.corrosion"],
+    left: "Mix of the concrete by exposures that are not stated (freezing, sulfate, water and corrosion exposure), cement against sulfate, more cover against chlorides, cover in walls; rust in dry and humid air of steel that is in view.",
+  },
+  {
+    id: "site.neighbors",
+    line: "Slabs isolated from the piers; pools, trenches and walls below a 1:1 line from the foundation; water.",
+    by: ["site.isolation", "site.neighbors", "site.water", "site.paving"],
+    left: "What lies beside the foundation where it is not stated (slab at grade, neighbors), ground that asks for a flatter line than 1 in 1, surface water and drains.",
+  },
+  { id: "site.ties", line: "Ties between piers by seismic design category.", by: ["site.ties"], left: "The force the ties between foundations take, and their bars.", applies: isSeismic },
+  {
+    id: "site.construction",
+    line: "Tolerance of the rods, erection, cure before erection, special inspection, what others must confirm.",
+    by: ["anchors.as-built", "base.erection", "site.cure"],
+    left: "Cure before the columns are set, where neither strength at erection nor days before erection is stated; the distance from one group of rods to the next; guys and braces of the bare frame. Special inspections and what others must confirm are listed among the cautions.",
+  },
+  { id: "site.consistency", line: "Consistency of sizes: rods longer than the pier, plates larger than the pedestal, a foundation named twice, elevations that do not close.", by: ["site.agreement", "site.sizes", "anchors.fit"] },
 ]);
 
 const outside = linesOf("job", everywhere, [
@@ -17,7 +32,8 @@ const outside = linesOf("job", everywhere, [
   { id: "job.ice", line: "Ice on the structure, and the wind on iced members (ASCE 7 chapter 10).", by: [] },
   { id: "job.thermal", line: "Thermal movement.", by: [] },
   { id: "job.fatigue", line: "Fatigue.", by: [] },
-  { id: "job.existing", line: "Existing slabs and walls.", by: [] },
+  { id: "job.existing", line: "Existing slabs and walls: a post bolted to an old slab, or to a wall of blocks.", by: [] },
+  { id: "job.supplied", line: "A design supplied for another place: its wind speed, exposure and snow held against those of this one.", by: [] },
   { id: "job.additions", line: "Solar panels or curtains added later.", by: [] },
   { id: "job.erection-wind", line: "Wind during erection.", by: [] },
 ]);
