@@ -2,6 +2,7 @@ import type { CheckDecl } from "../contract.js";
 import { footingBarSpacing } from "./bar-spacing.js";
 import { footingBearing } from "./bearing.js";
 import { bearingCapacity } from "./bearing-capacity.js";
+import { blockChecks } from "./block-checks.js";
 import { footingDevelopment } from "./development.js";
 import { footingFlexure } from "./flexure.js";
 import { footingFrostGrip } from "./frost-grip.js";
@@ -19,6 +20,7 @@ import { footingTwoWayShear } from "./two-way-shear.js";
 import { footingUplift } from "./uplift.js";
 
 export const footingChecks: readonly CheckDecl[] = [
+  ...blockChecks,
   footingUplift,
   footingFrostGrip,
   footingOverturning,

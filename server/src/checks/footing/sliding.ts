@@ -98,7 +98,8 @@ export interface SlidingInputs extends FootingBody {
   readonly ignored: number;
 }
 
-function readGrip(support: Support, gather: Gather): Grip {
+/** What holds along the underside, by the ground as stated or by its class. */
+export function readGrip(support: Support, gather: Gather): Grip {
   const ground = support.ground?.fields;
   const none: Grip = { by: "friction", mu: Number.NaN, from: "" };
   if (ground?.friction) return { by: "friction", mu: gather.need(ground.friction, "coefficient of friction"), from: "The coefficient of friction is as stated." };

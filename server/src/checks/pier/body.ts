@@ -18,6 +18,9 @@ export interface PierBody {
 
 export const isPier = (support: Support): boolean => support.foundation?.fields.kind?.value === "pier";
 
+/** A pier whose soil is looked at as that beside a pole: every one but a short one taken as a block alone. */
+export const isPole = (support: Support): boolean => isPier(support) && !(isShort(support) && support.foundation?.fields["taken as"]?.value === "block");
+
 export function readPier(support: Support, gather: Gather): PierBody {
   const pier = support.foundation?.fields;
   if (pier?.diameter && pier.width) gather.block("the pier has both a diameter and a width: keep the diameter if it is round, the width if it is square");
@@ -30,6 +33,23 @@ export function readPier(support: Support, gather: Gather): PierBody {
     depth: gather.need(pier?.depth, "depth of the pier"),
     aboveGrade: gather.may(pier?.["above grade"]) ?? 0,
   };
+}
+
+export const depthRatio = formula({
+  id: "pier.depth-ratio",
+  text: "r_d = d / D",
+  source: "geometry",
+  symbols: { r_d: { kind: "ratio", meaning: "depth over width" }, d: { kind: "distance", meaning: "depth of the pier", field: "foundations.*.depth" }, D: { kind: "length", meaning: "diameter or side of the pier", field: "foundations.*.diameter" } },
+});
+
+/** Depth over width below which a pier is as much a block as a pole; common practice, no source. */
+const stubby = 2;
+
+/** A pier less than two widths deep. */
+export function isShort(support: Support): boolean {
+  const pier = support.foundation?.fields;
+  const size = pier?.diameter ?? pier?.width;
+  return isPier(support) && pier?.depth !== undefined && size !== undefined && depthRatio.value({ d: pier.depth.value, D: size.value }) < stubby;
 }
 
 const diameter = { kind: "length", meaning: "diameter of the pier", field: "foundations.*.diameter" } as const;

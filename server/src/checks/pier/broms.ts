@@ -10,7 +10,7 @@ import type { Calc } from "../../formula/types.js";
 import { cubicRoot } from "../../mechanics/cubic.js";
 import type { Support } from "../../project/model.js";
 import { check, weigh, type Gather } from "../contract.js";
-import { isPier, readPier, type PierBody } from "./body.js";
+import { isPole, readPier, type PierBody } from "./body.js";
 import { depthFromGrade } from "./embedment.js";
 import { baseHeight, type Lateral, lateralAt, loweredGround, momentResultant, momentX, momentY, shearResultant } from "./grade-forces.js";
 import { isHeld, readHold } from "./slab.js";
@@ -112,7 +112,7 @@ const isMore = (value: { readonly value: number } | undefined): boolean => value
 /** One soil along the pier, clay or sand, with its strength stated, and a head free at grade. */
 function applies(support: Support): boolean {
   const ground = support.ground?.fields;
-  if (!isPier(support) || !ground || ground.kind?.value === "rock" || ground.layers !== undefined) return false;
+  if (!isPole(support) || !ground || ground.kind?.value === "rock" || ground.layers !== undefined) return false;
   if (support.foundation?.fields["restrained at grade"]?.value === true && support.foundation.fields["slab at grade"]?.value.kind?.value === "tied slab") return false;
   return isMore(ground["friction angle"]) !== isMore(ground.cohesion);
 }

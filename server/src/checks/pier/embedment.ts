@@ -13,7 +13,7 @@ import type { Calc } from "../../formula/types.js";
 import { cubicRoot } from "../../mechanics/cubic.js";
 import { check, weigh } from "../contract.js";
 import { groundValue, type GroundValue } from "../site/ground-values.js";
-import { isPier, readPier, type PierBody } from "./body.js";
+import { isPole, isShort, readPier, type PierBody } from "./body.js";
 import { baseHeight, type Lateral, lateralAt, loweredGround, momentResultant, momentX, momentY, shearResultant } from "./grade-forces.js";
 import { isHeld, readHold } from "./slab.js";
 import { falls, levelGround } from "./slope.js";
@@ -139,13 +139,6 @@ export const depthFromGrade = formula({
   },
 });
 
-export const depthRatio = formula({
-  id: "pier.depth-ratio",
-  text: "r_d = d / D",
-  source: "geometry",
-  symbols: { r_d: { kind: "ratio", meaning: "depth over width of the pier" }, d: { kind: "distance", meaning: "depth of the pier", field: "foundations.*.depth" }, D: { kind: "length", meaning: "diameter or side of the pier", field: "foundations.*.diameter" } },
-});
-
 export interface EmbedmentInputs extends PierBody {
   readonly lateralBearing: GroundValue;
   readonly isolated: boolean;
@@ -154,6 +147,8 @@ export interface EmbedmentInputs extends PierBody {
   readonly looselyHeld: boolean;
   /** The ground falls away, and the lateral bearing is one stated for it. */
   readonly falls: boolean;
+  /** What a pier less than two widths deep is taken as. */
+  readonly short?: string | undefined;
   readonly ignored: number;
   readonly grout: number;
   readonly plate: number;
@@ -186,9 +181,6 @@ function depthWhenRestrained(M_g: number, p: number, b: number, calc: Calc): num
   return calc(restrainedDepth, { M_g, S_3, b });
 }
 
-/** Depth over width below which a pier is as much a block as a pole; common practice, no source. */
-const stubby = 2;
-
 /** Permanent lateral loads are not short-term ones, which alone may count on the doubled value. */
 const isShortTerm = (terms: readonly { readonly type: string }[]): boolean => terms.length === 0 || terms.some(({ type }) => type === "W" || type === "E");
 
@@ -205,8 +197,8 @@ export const pierEmbedment = check({
   range:
     "A rigid straight pier in level ground, by the building code's formula. Resultants of shear and of moment are taken as acting in one plane and one sense, the safe side where they do not. " +
     "Lateral pressure is counted to a depth of 12 ft at most. The ground counted begins below the ignored depth. Ground that falls away needs a lateral bearing stated for that slope. Neighboring piers, trenches and pools are not in it.",
-  formulas: [baseHeight, loweredGround, momentX, momentY, shearResultant, momentResultant, depthRatio, doubledBearing, diagonal, restrainedRoot, toePressure, restrainedDepth, linearTerm, constantTerm, thirdPointPressure, lengthA, leverArm, freeDepth, momentDepth, depthFromGrade],
-  applies: isPier,
+  formulas: [baseHeight, loweredGround, momentX, momentY, shearResultant, momentResultant, doubledBearing, diagonal, restrainedRoot, toePressure, restrainedDepth, linearTerm, constantTerm, thirdPointPressure, lengthA, leverArm, freeDepth, momentDepth, depthFromGrade],
+  applies: isPole,
   inputs: (support, gather): EmbedmentInputs => {
     const ground = support.ground?.fields;
     const pier = support.foundation?.fields;
@@ -223,6 +215,7 @@ export const pierEmbedment = check({
       restrained: isHeld(hold),
       looselyHeld: hold.isStated && !isHeld(hold),
       falls: falls(support),
+      short: isShort(support) ? gather.may(pier?.["taken as"]) : undefined,
       ignored: gather.may(pier?.["ignored depth"]) ?? 0,
       grout: gather.may(support.base?.fields.grout) ?? 0,
       plate: gather.may(support.base?.fields.plate?.value.thickness) ?? 0,
@@ -239,7 +232,8 @@ export const pierEmbedment = check({
     calc.note(inputs.lateralBearing.from);
     if (inputs.falls) calc.note("The ground falls away beside the pier: the lateral bearing stated is taken as one found for that slope.");
     if (inputs.looselyHeld) calc.note("What lies at grade is no rigid slab tied to the pier: the pier is taken as free at grade.");
-    if (calc(depthRatio, { d: inputs.depth, D: inputs.size }) < stubby) calc.note("The pier is less than two widths deep: it works as much like a block as like a pole. Look at it as a footing as well (overturning, pressure under the toe).");
+    if (inputs.short !== undefined)
+      calc.note(`The pier is less than two widths deep: it works as much like a block as like a pole${inputs.short === "pole" ? ", and is said to be taken as a pole alone" : " and is looked at as a block as well (overturning, bearing, sliding)"}.`);
     let p = inputs.lateralBearing.value;
     if (inputs.isolated && isShortTerm(demand.combination.terms)) {
       calc.note("Half an inch of movement at grade is said to do no harm, and the load is short-term: the lateral bearing is doubled. The movement is held against that half inch on its own.");

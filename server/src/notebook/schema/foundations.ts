@@ -49,6 +49,9 @@ export const foundations = named(
     length: quantity("length", "Length of the pad along y, or of the whole wall.", { units: ["ft", "m"] }),
     depth: quantity("distance", "Depth of the underside below grade."),
     "above grade": quantity("length", "Height of the top of concrete above grade.", { bounds: "zero or more", assumed: { text: "0 in", source: "top of concrete at grade" } }),
+    "taken as": choice(["pole and block", "pole", "block"], "What a pier less than two widths deep is taken as: a pole held by the soil beside it, a block that stands on its underside, or both, and then both have to hold. A pier of more depth is a pole.", {
+      assumed: { text: "pole and block", source: "the safe side; common practice, no source" },
+    }),
     "ignored depth": quantity("distance", "Depth of soil at the top left out of side resistance and lateral bearing.", { bounds: "zero or more" }),
     bell: record("The bell at the foot of a round pier, its sides sloping out to the underside.", {
       diameter: quantity("length", "Diameter of the bell at the underside.", { units: ["in", "mm"] }),
