@@ -29,6 +29,8 @@ export interface Weighed {
   readonly demand: number;
   readonly capacity: number;
   readonly quantity: KindName;
+  /** A limit of a detail, which is kept or not kept: as much as it allows is not near. */
+  readonly isLimit?: boolean;
 }
 
 /** The method or an input does not allow an answer. */
@@ -41,6 +43,8 @@ export interface Unchecked {
 export type Outcome = Weighed | Unchecked;
 
 export const weigh = (demand: number, capacity: number, quantity: KindName): Weighed => ({ type: "weighed", demand, capacity, quantity });
+/** {@link weigh} against a limit of a detail: cover, spacing, a number of bars. */
+export const weighLimit = (demand: number, capacity: number, quantity: KindName): Weighed => ({ type: "weighed", demand, capacity, quantity, isLimit: true });
 export const unchecked = (because: string): Unchecked => ({ type: "unchecked", because });
 
 /** What the writer of a message may use. */
@@ -119,7 +123,7 @@ export interface RuleFinding {
 export interface RuleDecl {
   readonly id: string;
   readonly title: string;
-  readonly link: "site" | "base" | "anchors";
+  readonly link: "site" | "base" | "anchors" | "rock";
   readonly clause: string;
   readonly fails: string;
   readonly seen: string;

@@ -3,6 +3,7 @@ import type { ColumnActions, Demand, Level, NoActions } from "../actions/demand.
 import { levelsTried, type CheckDecl, type Gather, type Outcome, type Weighed } from "../checks/contract.js";
 import { editionBlock } from "../checks/editions.js";
 import { plainCalc } from "../formula/calc.js";
+import { isAbove } from "../mechanics/compare.js";
 import type { Sourced, Support } from "../project/model.js";
 import type { CheckResult, State, Used } from "./result.js";
 
@@ -153,6 +154,8 @@ function sameWork(a: Weighing, b: Weighing): boolean {
 
 const stateFor = (weighed: Weighed, nearFrom: number): State => {
   if (weighed.demand <= 0) return "holds";
+  // A limit that is met to the last digit is met, whatever unit it was written in.
+  if (weighed.isLimit) return weighed.capacity <= 0 || isAbove(weighed.demand, weighed.capacity) ? "over" : "holds";
   if (weighed.capacity <= 0 || weighed.demand > weighed.capacity) return "over";
   return weighed.demand >= nearFrom * weighed.capacity ? "near" : "holds";
 };
