@@ -7,9 +7,10 @@ import { footingChecks } from "./footing/index.js";
 import { pierChecks } from "./pier/index.js";
 import { rockChecks } from "./rock/index.js";
 import { siteRules } from "./site/index.js";
+import { wallChecks } from "./wall/index.js";
 
 /** In the order of the chain, roof to ground. */
-export const allChecks: readonly CheckDecl[] = [...columnChecks, ...baseChecks, ...anchorChecks, ...pierChecks, ...footingChecks, ...rockChecks];
+export const allChecks: readonly CheckDecl[] = [...columnChecks, ...baseChecks, ...anchorChecks, ...pierChecks, ...footingChecks, ...wallChecks, ...rockChecks];
 
 export const allRules: readonly RuleDecl[] = [...baseRules, ...anchorRules, ...siteRules];
 

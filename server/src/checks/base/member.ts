@@ -1,9 +1,9 @@
 /** The concrete that a base plate stands on, seen from above, with the plate's center as origin. */
 import type { Rectangle } from "../../mechanics/rectangles.js";
-import { wallRun } from "../../mechanics/wall-run.js";
 import { formula } from "../../formula/declare.js";
 import type { Support } from "../../project/model.js";
 import type { Gather } from "../contract.js";
+import { readWallRun } from "./wall-place.js";
 
 export interface Member {
   readonly shape: "round" | "rectangle";
@@ -80,12 +80,8 @@ export function readMember(support: Support, gather: Gather, place: number): Mem
   const thickness = half(gather.need(fields.thickness, "thickness of the wall"));
   const length = gather.need(fields.length ?? fields["length per post"], "length of the wall");
   const depth = gather.need(fields.height, "height of the wall");
-  const run = wallRun(support.places, place, length);
-  if (run === undefined) {
-    gather.block("the posts stand in a line askew to the plan axes, so the wall's faces are askew to the plate; edge distances are known here only for walls along x or y");
-    return nowhere;
-  }
-  if (run.before <= 0 || run.after <= 0) gather.block("the wall is shorter than the line of posts on it");
+  const run = readWallRun(support, gather, place, length);
+  if (run === undefined) return nowhere;
   const edges = run.axis === "x" ? { west: -run.before, east: run.after, south: -thickness, north: thickness } : { west: -thickness, east: thickness, south: -run.before, north: run.after };
   return { ...nowhere, edges, depth };
 }

@@ -59,11 +59,22 @@ const footingLines = linesOf("footing", isFooting, [
     left: "Footings on soil: settlement, and layered ground.",
     applies: isPad,
   },
-  { id: "footing.strip", line: "Strip footings under walls on soil: bearing, overturning, sliding, their concrete and steel.", by: [], applies: (support) => isWall(support) && isOnSoil(support) },
+  {
+    id: "footing.strip",
+    line: "Strip footings under walls on soil: bearing, overturning, sliding, their concrete and steel.",
+    by: ["wall.bearing", "wall.overturning", "wall.sliding", "wall.uplift"],
+    left: "Strip footings under walls on soil: their concrete and steel; the bearing capacity equation, settlement, and the wall as a beam between its posts.",
+    applies: (support) => isWall(support) && isOnSoil(support),
+  },
 ]);
 
 const wallLines = linesOf("wall", isWall, [
-  { id: "wall.earth", line: "Earth pressure, surcharge and water on a wall, with overturning, sliding and bearing.", by: [] },
+  {
+    id: "wall.earth",
+    line: "Earth pressure, surcharge and water on a wall, with overturning, sliding and bearing.",
+    by: ["wall.overturning", "wall.sliding", "wall.bearing", "wall.uplift", "rock.bearing"],
+    left: "Earth pressure on a wall: battered backs, layered fill, point and strip loads behind it, compaction, expansive and frozen fill, the push of the soil in an earthquake, walls held back by anchors, and the slope as a whole.",
+  },
   { id: "wall.stem", line: "Wall stem in bending and shear with the post's moment, shear and uplift spread over an effective width; steel of both faces.", by: [] },
   { id: "wall.joint", line: "Wall dowels into the footing by shear friction and development.", by: [] },
   { id: "wall.anchors", line: "Anchors near the free faces of a wall.", by: ["anchors.breakout-tension", "anchors.breakout-shear", "anchors.side-face-blowout"], left: "Cones and wedges of neighboring posts on one wall that reach into each other." },

@@ -120,6 +120,7 @@ export const footingSliding = check({
   id: "footing.sliding",
   title: "Sliding of the footing",
   link: "footing",
+  wholePad: true,
   level: "allowable",
   clause: "IBC 2021 1806.3, Table 1806.2",
   fails: "The push of the roof is more than friction under the pad and the soil before it hold.",

@@ -100,7 +100,7 @@ export const wetDepth = formula({
 
 export const soilPressure = formula({
   id: "wall.soil-pressure",
-  text: "p = u > 0 * u ? (z_0 < z_w ? p_0 + K_h * (gamma * u - (gamma - gamma_b) * w) : p_0 + K_h * gamma_b * u) : 0 * p_0",
+  text: "p = z_0 < z_w ? p_0 + K_h * (gamma * u - (gamma - gamma_b) * w) : p_0 + K_h * gamma_b * u",
   source: "straight growth with the weight of soil above, buoyant below the water",
   symbols: { p: { kind: "pressure", meaning: "pressure of the soil and of the load on it, horizontal" }, ...growth },
 });
