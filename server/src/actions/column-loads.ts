@@ -7,6 +7,7 @@ import { formula } from "../formula/declare.js";
 import type { Calc } from "../formula/types.js";
 import type { Forces } from "../mechanics/forces.js";
 import type { EndsHeld, RoofColumn, RoofLoad } from "../mechanics/rigid-roof.js";
+import { bendingStiffness, proppedColumn } from "../mechanics/propped-column.js";
 import { superpose } from "../mechanics/superposition.js";
 import type { Reaction } from "./way-down.js";
 
@@ -30,6 +31,7 @@ const R_t = { kind: "force", meaning: "force of the roof on the column top" } as
 const M_t = { kind: "moment", meaning: "moment of the roof on the column top" } as const;
 const F = { kind: "force", meaning: "force of the load in all" } as const;
 const k = { kind: "ratio", meaning: "sense of the moment", range: [-1, 1] } as const;
+const f = { kind: "distance", meaning: "height of the foot of the knee brace above the base" } as const;
 const z_b = { kind: "distance", meaning: "elevation of the column base", range: [-2, 2] } as const;
 
 const propFixed = formula({
@@ -109,6 +111,36 @@ const topMoment = formula({
   symbols: { M_e: { kind: "moment", meaning: "moment at the column top, beside that from the roof" }, k, M_t },
 });
 
+const lengthBelow = formula({
+  id: "actions.column-load.length-below",
+  text: "l = max(min(b, f) - min(a, f), 0)",
+  source: "geometry: the part of the load below the foot of the knee brace",
+  symbols: { l: { kind: "distance", meaning: "length of the load below the foot" }, a, b, f },
+});
+
+const footShear = formula({
+  id: "actions.column-load.foot-shear",
+  text: "V_f = V_b - w * l",
+  source: "statics: the section just below the foot of the knee brace",
+  symbols: { V_f: { kind: "force", meaning: "shear below the foot of the brace" }, V_b: { kind: "force", meaning: "shear at the column base" }, w, l: { kind: "distance", meaning: "length of the load below the foot" } },
+});
+
+const footMoment = formula({
+  id: "actions.column-load.foot-moment",
+  text: "M_f = M_b - k * (V_f * f + w * l * (min(a, f) + l / 2))",
+  source: "statics: the section just below the foot of the knee brace",
+  symbols: {
+    M_f: { kind: "moment", meaning: "moment below the foot of the brace" },
+    M_b: { kind: "moment", meaning: "moment at the column base" },
+    k,
+    V_f: { kind: "force", meaning: "shear below the foot of the brace" },
+    f,
+    w,
+    l: { kind: "distance", meaning: "length of the load below the foot" },
+    a,
+  },
+});
+
 const baseShear = formula({
   id: "actions.column-load.base-shear",
   text: "V_b = F - R_t",
@@ -128,7 +160,11 @@ interface Prop {
   readonly M_t: number;
 }
 
-function propOf({ w: along, from, to, ends }: ColumnLoad, height: number, calc: Calc): Prop {
+function propOf({ w: along, from, to, ends, axis }: ColumnLoad, { height, E, Ix, Iy }: RoofColumn, calc: Calc): Prop {
+  if (ends.knee || (ends.base && ends.baseSpring !== undefined)) {
+    const { R, M } = calc.routine(proppedColumn, { EI: bendingStiffness(E, axis === "x" ? Iy : Ix), h: height, ends, w: along, from, to });
+    return { R_t: R, M_t: M };
+  }
   const of = { w: along, H: height, a: from, b: to };
   if (!ends.top) return { R_t: calc(ends.base ? propFixed : propPinned, of), M_t: 0 };
   return ends.base ? { R_t: calc(propBoth, of), M_t: calc(momentBoth, of) } : { R_t: calc(propTop, of), M_t: calc(momentTop, of) };
@@ -148,7 +184,7 @@ export const forcesOfColumnLoads = (columns: readonly RoofColumn[], loads: reado
 export const propsOnRoof = (columns: readonly RoofColumn[], loads: readonly ColumnLoad[], calc: Calc): readonly RoofLoad[] =>
   loads.map((load) => {
     const { x, y, base, height } = columns[load.at];
-    const prop = propOf(load, height, calc);
+    const prop = propOf(load, columns[load.at], calc);
     return { x, y, z: calc(propElevation, { z_b: base, H: height, ...prop }), ...along(load.axis, prop.R_t), Fz: 0, over: { x1: x, x2: x, y1: y, y2: y } };
   });
 
@@ -168,15 +204,18 @@ export interface ColumnEffect {
 export const columnEffects = (columns: readonly RoofColumn[], loads: readonly ColumnLoad[], calc: Calc): readonly ColumnEffect[] =>
   loads.map((load) => {
     const { height } = columns[load.at];
-    const { R_t: R, M_t: M } = propOf(load, height, calc);
+    const { R_t: R, M_t: M } = propOf(load, columns[load.at], calc);
     const F_all = calc(whole, { w: load.w, a: load.from, b: load.to });
     const sense = load.axis === "x" ? 1 : -1;
     const ends = (V: number, moment: number): Forces => (load.axis === "x" ? { ...none, Vx: V, My: moment } : { ...none, Vy: V, Mx: moment });
-    return {
-      at: load.at,
-      top: ends(calc(topShear, { R_t: R }), M === 0 ? 0 : calc(topMoment, { k: sense, M_t: M })),
-      base: ends(calc(baseShear, { F: F_all, R_t: R }), calc(baseMoment, { k: sense, w: load.w, a: load.from, b: load.to, H: height, R_t: R, M_t: M })),
-    };
+    const V_b = calc(baseShear, { F: F_all, R_t: R });
+    const M_b = calc(baseMoment, { k: sense, w: load.w, a: load.from, b: load.to, H: height, R_t: R, M_t: M });
+    const base = ends(V_b, M_b);
+    const { knee } = load.ends;
+    if (!knee) return { at: load.at, base, top: ends(calc(topShear, { R_t: R }), M === 0 ? 0 : calc(topMoment, { k: sense, M_t: M })) };
+    const below = calc(lengthBelow, { a: load.from, b: load.to, f: knee.foot });
+    const V_f = calc(footShear, { V_b, w: load.w, l: below });
+    return { at: load.at, base, top: ends(V_f, calc(footMoment, { M_b, k: sense, V_f, f: knee.foot, w: load.w, l: below, a: load.from })) };
   });
 
 const sum = (one: Forces, other: Forces): Forces => superpose([{ factor: 1, forces: one }, { factor: 1, forces: other }]);

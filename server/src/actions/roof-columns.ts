@@ -9,9 +9,14 @@ import { withSecondOrder } from "./second-order.js";
 import { serviceDemands, serviceRatio } from "./service.js";
 import type { Sharing } from "./sharing.js";
 import { isAllowable, steelDemands, takesAllowable, type SteelMethod } from "./steel-method.js";
-import type { Reaction } from "./way-down.js";
+import { forcesAtTop } from "./knee-braces.js";
+import type { Reaction, RoofPost } from "./way-down.js";
 
 const allFinite = ({ P, Vx, Vy, Mx, My }: Forces): boolean => [P, Vx, Vy, Mx, My].every(Number.isFinite);
+
+/** What the connection at the top of a knee-braced column is left with; of any other the same demands. */
+const connectionDemands = <L extends Level>(demands: readonly Demand<L>[], { ends, height }: RoofPost): readonly Demand<L>[] =>
+  ends?.x.knee || ends?.y.knee ? demands.map((demand) => ({ ...demand, top: forcesAtTop(demand.top, ends, height, plainCalc) })) : demands;
 
 /** The actions of every column for one way of sharing; the reactions stand by case, then by column. */
 export function columnActions(inputs: RoofInputs, loadCases: readonly LoadCase[], reactions: readonly (readonly Reaction[])[], sharing: Sharing): readonly ColumnActions[] | NoActions {
@@ -33,8 +38,8 @@ export function columnActions(inputs: RoofInputs, loadCases: readonly LoadCase[]
   if ("unknown" in steel) return steel;
   const k_s = serviceRatio(site.standard, site.V, service, plainCalc);
   return own.map((of, place) => {
-    const atTop = [...atStrength[place], ...edgesAtTop[place]];
-    const atTopAllowable = topsTake ? [...steel[place], ...edgesAllowed[place]] : [];
+    const atTop = [...connectionDemands(atStrength[place], posts[place]), ...edgesAtTop[place]];
+    const atTopAllowable = topsTake ? [...connectionDemands(steel[place], posts[place]), ...edgesAllowed[place]] : [];
     return {
       cases: of.map(({ top, base }, i) => ({ loadCase: loadCases[i], top, base })),
       strength: atStrength[place],

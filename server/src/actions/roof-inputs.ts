@@ -1,5 +1,6 @@
 /** Reads what the roof's loads need out of the structure, as plain numbers; or names everything that is missing. */
 import { isAlike } from "../catalog/sections.js";
+import { plainCalc } from "../formula/calc.js";
 import type { RoofBrace } from "../mechanics/roof-frame.js";
 import type { Column, Roof, Structure, Support } from "../project/model.js";
 import type { AddedLoad } from "./added.js";
@@ -9,7 +10,7 @@ import type { RoofDead } from "./dead.js";
 import { deadConflict, readDead } from "./dead-inputs.js";
 import type { NoActions } from "./demand.js";
 import { closedEdges, readBlocked, troughWithWalls } from "./blocked-inputs.js";
-import type { RoofPlane, RoofShape } from "./roof-plane.js";
+import { middleOfSide, type RoofPlane, type RoofShape } from "./roof-plane.js";
 import { readWater, type HeldWater } from "./gravity/rain.js";
 import type { SeismicInputs } from "./seismic/cases.js";
 import { readSeismic, seismicConflict, takesLeastSideways } from "./seismic/inputs.js";
@@ -85,7 +86,8 @@ const hasPlace = (column: Column): boolean => Boolean(column.at ?? (column["line
 /** Columns that carry the roof: those without reactions of their own. */
 export const roofSupports = (structure: LoadedStructure) => structure.supports.filter(({ column }) => column !== undefined && !isByHand(column.fields));
 
-function readPosts(structure: LoadedStructure, wanted: Wanted): readonly PlacedPost[] {
+function readPosts(structure: LoadedStructure, { length, width }: RoofPlane, wanted: Wanted): readonly PlacedPost[] {
+  const middle = { x: plainCalc(middleOfSide, { b: length }), y: plainCalc(middleOfSide, { b: width }) };
   return roofSupports(structure).flatMap(({ name, path, places, column }) => {
     const fields = column?.fields as Column;
     if (!hasPlace(fields)) wanted.missing.push(`the place of column ${name} (at, or line of with from and to)`);
@@ -93,9 +95,8 @@ function readPosts(structure: LoadedStructure, wanted: Wanted): readonly PlacedP
     const deep = section && !isAlike(section) ? wanted.need(fields["deep side"], `which way the ${section.name} of column ${name} stands (deep side: along x or along y)`) : undefined;
     const height = wanted.need(fields.height, `the height of column ${name}`);
     const top = wanted.need(fields["top of column"], `how column ${name} meets the roof (top of column)`);
-    const ends = endsFrom(fields);
     const panels = readPanels(name, fields, places, wanted);
-    return places.map(({ x, y }, i) => ({ support: path, x, y, section, deep, height, top, ends, windWidth: fields["width in the wind"]?.value, panel: panels[i] }));
+    return places.map(({ x, y }, i) => ({ support: path, x, y, section, deep, height, top, ends: endsFrom(fields, { x, y, middle }), windWidth: fields["width in the wind"]?.value, panel: panels[i] }));
   });
 }
 
@@ -140,7 +141,7 @@ export function roofInputs(structure: LoadedStructure, roof: Roof): RoofInputs |
   const { site, codes } = structure;
   const wind = readWindSite(codes, site, wanted);
   const plane = readPlane(roof, wanted);
-  const posts = readPosts(structure, wanted);
+  const posts = readPosts(structure, plane, wanted);
   const misplaced = addedConflict(structure.loads, posts);
   if (misplaced) return { unknown: misplaced };
   const blocked = readBlocked(roof, plane, posts, wanted);

@@ -9,6 +9,7 @@ import { rigidRoof, type RoofColumn, type RoofLoad, type RoofMechanism } from ".
 import { framedRoof, roofFrame, storyStiffness, topMovement, type RoofBrace, type RoofFrame } from "../mechanics/roof-frame.js";
 import { sharedByTributary, tributaryRoof, type TributaryRoof } from "../mechanics/tributary-roof.js";
 import type { NoActions } from "./demand.js";
+import { atReach } from "./knee-braces.js";
 import type { RoofPlane } from "./roof-plane.js";
 import type { Reaction } from "./way-down.js";
 
@@ -40,7 +41,7 @@ function carryByFrame(frame: RoofFrame, loads: readonly RoofLoad[], calc: Calc):
   if ("mechanism" in shared) return { unknown: shared.mechanism };
   const tops = withoutRounding(shared.columns.map(({ top }) => top));
   const bases = withoutRounding(shared.columns.map(({ base }) => base));
-  return frame.columns.map((column, i) => ({ top: tops[i], base: bases[i], sway: topMovement(shared, column) }));
+  return frame.columns.map((column, i) => ({ top: atReach(column, tops[i], bases[i], calc), base: bases[i], sway: topMovement(shared, column) }));
 }
 
 function frameStories(frame: RoofFrame): Sharing["stories"] {
@@ -70,7 +71,8 @@ export function sharedByFrame(columns: readonly RoofColumn[], braces: readonly R
   };
 }
 
-const carryByWidth = (roof: TributaryRoof, loads: readonly RoofLoad[], calc: Calc): readonly Reaction[] => calc.routine(sharedByTributary, { roof, loads }).columns;
+const carryByWidth = (roof: TributaryRoof, loads: readonly RoofLoad[], calc: Calc): readonly Reaction[] =>
+  calc.routine(sharedByTributary, { roof, loads }).columns.map((one, i) => ({ ...one, top: atReach(roof.columns[i], one.top, one.base, calc) }));
 
 /** The roof as purlins and beams in simple spans; or why it cannot be shared so. */
 export function sharedByWidth(columns: readonly RoofColumn[], braces: readonly RoofBrace[], { length, width }: Pick<RoofPlane, "length" | "width">): Sharing | NoActions {

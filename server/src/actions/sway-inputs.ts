@@ -1,11 +1,16 @@
 /** What holds each column against sway, by plan direction: which of its ends hold a moment, and the bays that are braced. */
 import { steelModulus } from "../catalog/materials.js";
+import { plainCalc } from "../formula/calc.js";
+import { formula } from "../formula/declare.js";
+import { isBelow } from "../mechanics/compare.js";
 import { runsAlong } from "../mechanics/plan-line.js";
 import type { EndsHeld } from "../mechanics/rigid-roof.js";
 import type { RoofBrace } from "../mechanics/roof-frame.js";
+import type { KneeBrace } from "../mechanics/sway-stiffness.js";
 import type { Column } from "../project/model.js";
 import type { NoActions } from "./demand.js";
 import type { LoadedStructure } from "./roof-inputs.js";
+import { listed } from "./wanted.js";
 
 export type Ends = { readonly x: EndsHeld; readonly y: EndsHeld };
 type SwayCondition = NonNullable<Column["sway along x"]>["value"];
@@ -13,22 +18,73 @@ type Axis = "x" | "y";
 type RoofSupport = LoadedStructure["supports"][number];
 
 const wayOf = { x: "east to west", y: "north to south" } as const;
+const footHeight = formula({
+  id: "actions.knee.foot",
+  text: "f = H - a_k",
+  source: "geometry",
+  symbols: {
+    f: { kind: "distance", meaning: "height of the foot of the brace above the base" },
+    H: { kind: "distance", meaning: "column height", field: "columns.*.height" },
+    a_k: { kind: "length", meaning: "from the column top down to the foot of the brace", field: "columns.*.knee brace.below top" },
+  },
+});
+
 const axes: readonly Axis[] = ["x", "y"];
 
 /** A column that names no condition stands as the schema assumes. */
 export const conditionOf = (column: Column, axis: Axis): SwayCondition => column[axis === "x" ? "sway along x" : "sway along y"]?.value ?? "fixed base";
 
-function heldBy(condition: SwayCondition, top: "pinned" | "fixed"): EndsHeld {
-  if (condition === "braced bay") return { base: false, top: false };
-  if (condition === "pinned base") return { base: false, top: top === "fixed" };
-  return { base: true, top: condition === "fixed base and top" || top === "fixed" };
+/** The condition names a knee brace; the base is pinned unless it says otherwise. */
+const isKneeBraced = (condition: SwayCondition): boolean => condition === "fixed base and knee brace" || condition === "knee brace";
+
+const pinnedBases: readonly SwayCondition[] = ["braced bay", "pinned base", "knee brace"];
+
+/** Whether the base holds the column against turning along an axis. */
+export const isBaseHeld = (column: Column, axis: Axis): boolean => !pinnedBases.includes(conditionOf(column, axis));
+
+/** A place in plan with the middle of the roof, m. */
+interface Placed {
+  readonly x: number;
+  readonly y: number;
+  readonly middle: { readonly x: number; readonly y: number };
 }
 
-/** Which ends of a column hold a moment. */
-export const endsFrom = (column: Column): Ends => {
-  const top = column["top of column"]?.value ?? "pinned";
-  return { x: heldBy(conditionOf(column, "x"), top), y: heldBy(conditionOf(column, "y"), top) };
-};
+function kneeOf(column: Column, axis: Axis, place: Placed): KneeBrace | undefined {
+  const brace = column["knee brace"]?.value;
+  if (!isKneeBraced(conditionOf(column, axis)) || !brace) return undefined;
+  const foot = plainCalc(footHeight, { H: column.height?.value ?? Number.NaN, a_k: brace["below top"]?.value ?? Number.NaN });
+  const sides = brace.sides?.value === "both" ? "both" : place[axis] > place.middle[axis] ? -1 : 1;
+  return { foot, run: brace.run?.value ?? Number.NaN, E: steelModulus.value, area: brace.area?.value ?? Number.NaN, sides };
+}
+
+function heldIn(column: Column, axis: Axis, place: Placed): EndsHeld {
+  const condition = conditionOf(column, axis);
+  const isTopFixed = column["top of column"]?.value === "fixed";
+  const spring = column["base rotation stiffness"]?.value;
+  const base = isBaseHeld(column, axis);
+  const knee = kneeOf(column, axis, place);
+  const top = condition === "fixed base and top" || (isTopFixed && condition !== "braced bay");
+  return { base, top: top && !knee, ...(base && spring !== undefined ? { baseSpring: spring } : {}), ...(knee ? { knee } : {}) };
+}
+
+/** Which ends of a column hold a moment, and what braces it below its top. */
+export const endsFrom = (column: Column, place: Placed): Ends => ({ x: heldIn(column, "x", place), y: heldIn(column, "y", place) });
+
+function kneeConflict(name: string, fields: Column, way: string): string | undefined {
+  const top = fields["top of column"];
+  if (top?.value === "fixed" && !top.assumed) return `column ${name} is held against swaying ${way} by a knee brace, and its \`top of column\` is stated as fixed: make it pinned, or leave the knee brace out`;
+  const brace = fields["knee brace"]?.value;
+  const missing = [
+    ...(brace?.["below top"] ? [] : ["how far below the column top it meets the column (below top)"]),
+    ...(brace?.run ? [] : ["how far from the column it meets the roof framing (run)"]),
+    ...(brace?.area ? [] : ["its cross-section area (area)"]),
+  ];
+  if (missing.length > 0) return `column ${name} is held against swaying ${way} by a knee brace: under \`knee brace\` state ${listed(missing)}`;
+  const H = fields.height?.value;
+  const below = brace?.["below top"]?.value;
+  if (H !== undefined && below !== undefined && !isBelow(below, H)) return `the knee brace of column ${name} meets it below its base: state a distance below the column top less than the column's height`;
+  return undefined;
+}
 
 /** What contradicts itself or is missing in how a column is held, or undefined. */
 export function swayConflict({ name, column }: RoofSupport): string | undefined {
@@ -40,6 +96,8 @@ export function swayConflict({ name, column }: RoofSupport): string | undefined 
     if (condition === "fixed base and top" && top?.value === "pinned" && !top.assumed) {
       return `column ${name} is fixed at base and top against swaying ${wayOf[axis]}, and its \`top of column\` is stated as pinned: change one of them`;
     }
+    const unheld = isKneeBraced(condition) ? kneeConflict(name, fields, wayOf[axis]) : undefined;
+    if (unheld) return unheld;
     if (condition === "bracket" && fields.bracket?.value["rated moment"] === undefined) {
       return `column ${name} is held against swaying ${wayOf[axis]} by a bracket: state its rated moment (bracket, rated moment)`;
     }

@@ -52,6 +52,7 @@ const sizes: Readonly<Record<KindName, readonly [number, number]>> = {
   unitWeight: [1e3, 3e4],
   pressurePerDepth: [1e3, 1e5],
   subgradeModulus: [1e6, 1e8],
+  rotationalStiffness: [1e5, 1e8],
   stiffness: [1e5, 1e9],
   speed: [10, 90],
   time: [0.02, 3],

@@ -1,11 +1,14 @@
 /**
  * A roof that is rigid in itself on its columns: how a push anywhere on the roof is shared. First order, linear, columns plumb. A roof of
  * open purlins is not rigid in its plane and does not share loads this way. This is the hand route: six movements of the roof, each column
- * a spring at its top. Braced bays are not in it.
+ * a spring at its top. Braced bays are not in it, and knee braces do not stretch.
  */
 import type { Routine, ShownValue } from "../formula/types.js";
 import { factor, solve, type Factored } from "./linear.js";
 import { freeMovement, roofMechanism, tooUnlike } from "./roof-mechanism.js";
+import { planeStiffness, reachOf, type EndsHeld } from "./sway-stiffness.js";
+
+export type { EndsHeld };
 
 /** A column under the roof. Lengths m, stiffness from SI values. */
 export interface RoofColumn {
@@ -28,11 +31,6 @@ export interface RoofColumn {
   readonly top: "pinned" | "fixed";
   /** Which ends hold a moment when it is pushed along x (east) or y (north); left out: the base does, and the top as `top` says. */
   readonly ends?: { readonly x: EndsHeld; readonly y: EndsHeld };
-}
-
-export interface EndsHeld {
-  readonly base: boolean;
-  readonly top: boolean;
 }
 
 /** Which ends of a column hold a moment, by the direction of the push. */
@@ -93,7 +91,7 @@ export interface Vector {
 }
 
 export interface RoofResult {
-  /** In the order of the columns; the weight of the columns is not in it. */
+  /** In the order of the columns; the weight of the columns is not in it. What comes by knee braces is carried up to the top. */
   readonly columns: readonly { readonly top: MemberForces; readonly base: MemberForces }[];
   /** Where displacement and rotation are measured: the mean of the column tops. */
   readonly reference: Vector;
@@ -131,19 +129,15 @@ interface TopStiffness {
   readonly twist: number;
 }
 
-/** Stiffness of one bending plane at the top: push, push with turning, turning. Movements free at an end are condensed out. */
-function planeStiffness({ base, top }: EndsHeld, EI: number, h: number): readonly [number, number, number] {
-  if (base && top) return [(12 * EI) / h ** 3, (6 * EI) / h ** 2, (4 * EI) / h];
-  if (base) return [(3 * EI) / h ** 3, 0, 0];
-  return top ? [(3 * EI) / h ** 3, (3 * EI) / h ** 2, (3 * EI) / h] : [0, 0, 0];
-}
-
 function topStiffness(c: RoofColumn): TopStiffness {
   const h = c.height;
   const ends = endsOf(c);
+  // Braces that do not stretch leave the piece below them to shorten.
+  const reach = reachOf(ends, h);
+  const shortened = Math.min(reach.x, reach.y);
   const [xx, xr, rx] = planeStiffness(ends.x, c.E * c.Iy, h);
   const [yy, yr, ry] = planeStiffness(ends.y, c.E * c.Ix, h);
-  return { xx, xr: -xr, rx, yy, yr, ry, zz: (c.E * c.area) / h, twist: isTopFixed(c) ? (c.GJ ?? 0) / h : 0 };
+  return { xx, xr: -xr, rx, yy, yr, ry, zz: (c.E * c.area) / shortened, twist: isTopFixed(c) ? (c.GJ ?? 0) / h : 0 };
 }
 
 /** Forces the roof must put on a column top to move it by (ux, uy, uz) and turn it by (rx, ry, rz). */
@@ -252,7 +246,7 @@ export function solveRigidRoof({ columns, loads }: RoofArgs): RoofResult | RoofM
 export const rigidRoof: Routine<RoofArgs, RoofResult | RoofMechanism> = {
   id: "mechanics.rigid-roof",
   title: "Share of each column under a rigid roof",
-  method: "each column is a spring at its top by its end conditions, the roof a rigid body of six movements",
+  method: "each column is a spring at its top by its end conditions, springs below its base and a knee brace that does not stretch among them; the roof a rigid body of six movements",
   source: "first-order theory of structures; common practice, no single source",
   run: solveRigidRoof,
   show: ({ columns, loads }, result) => {

@@ -1,4 +1,5 @@
 import { endsOf, isTopFixed, type RoofColumn } from "./rigid-roof.js";
+import { holdsTop } from "./sway-stiffness.js";
 
 /** Tops closer to a line than this part of the roof's extent count as being in line: the roof would hardly be held. */
 const inLine = 1e-4;
@@ -18,7 +19,7 @@ export function roofMechanism(columns: readonly RoofColumn[], isBraced: { readon
   }
   const ends = columns.map(endsOf);
   for (const axis of ["x", "y"] as const) {
-    if (!isBraced[axis] && !ends.some((one) => one[axis].base || one[axis].top)) return swaying(axis);
+    if (!isBraced[axis] && !ends.some((one) => one[axis].base || holdsTop(one[axis]))) return swaying(axis);
   }
   // The rest is about a roof whose every column stands up by itself; other roofs are judged by their stiffness.
   return ends.every(({ x, y }) => x.base && y.base) && !isBraced.x && !isBraced.y ? aboutALine(columns) : undefined;
@@ -27,14 +28,14 @@ export function roofMechanism(columns: readonly RoofColumn[], isBraced: { readon
 const wordsOf = { x: "east to west", y: "north to south" } as const;
 
 const swaying = (axis: "x" | "y"): string =>
-  `nothing holds the roof against swaying ${wordsOf[axis]}: no column is fixed at its base or top along ${axis}, and no bay is braced. Fix column bases, or brace a bay along ${axis}`;
+  `nothing holds the roof against swaying ${wordsOf[axis]}: no column is fixed at its base or top or knee-braced along ${axis}, and no bay is braced. Fix column bases, or brace a bay along ${axis}`;
 
 function aboutALine(columns: readonly RoofColumn[]): string | undefined {
   const [first] = columns;
   const arms = columns.map((c) => [c.x - first.x, c.y - first.y, c.base + c.height - first.base - first.height] as const);
   const farthest = arms.reduce((a, b) => (Math.hypot(...b) > Math.hypot(...a) ? b : a));
   const span = Math.hypot(...farthest);
-  const isFixed = columns.some(isTopFixed);
+  const isFixed = columns.some((c) => holdsTop(endsOf(c).x) && holdsTop(endsOf(c).y));
   const isTwistHeld = columns.some((c) => isTopFixed(c) && (c.GJ ?? 0) > 0);
   const planSpan = Math.max(...arms.map(([x, y]) => Math.hypot(x, y)));
   if (planSpan <= inLine * first.height) {
@@ -48,7 +49,7 @@ function aboutALine(columns: readonly RoofColumn[]): string | undefined {
   // A top fixed against tilting across the line holds the roof there too.
   const isEastWest = Math.abs(farthest[1]) < inLine * span;
   const isNorthSouth = Math.abs(farthest[0]) < inLine * span;
-  if (columns.some((c) => (isEastWest ? endsOf(c).y.top : isNorthSouth ? endsOf(c).x.top : endsOf(c).x.top || endsOf(c).y.top))) return undefined;
+  if (columns.some((c) => (isEastWest ? holdsTop(endsOf(c).y) : isNorthSouth ? holdsTop(endsOf(c).x) : holdsTop(endsOf(c).x) || holdsTop(endsOf(c).y)))) return undefined;
   const line = isNorthSouth ? "running north to south" : isEastWest ? "running east to west" : "";
   return `all columns stand in one line${line && `, ${line},`} with pinned tops: the roof can rotate about that line. Fix the column tops to the roof, or add a column off the line`;
 }

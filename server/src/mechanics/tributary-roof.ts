@@ -9,6 +9,7 @@ import type { Forces } from "./forces.js";
 import { endsOf, type EndsHeld, type PlanArea, type RoofColumn, type RoofLoad, type RoofMechanism } from "./rigid-roof.js";
 import type { RoofBrace } from "./roof-frame.js";
 import { roofMechanism } from "./roof-mechanism.js";
+import { holdsTop, planeStiffness, type PlaneStiffness } from "./sway-stiffness.js";
 
 type Axis = "x" | "y";
 
@@ -33,11 +34,8 @@ export interface TributaryResult {
 
 const inertiaFor = (c: RoofColumn, axis: Axis): number => (axis === "x" ? c.Iy : c.Ix);
 
-/** Push that moves a column's top by one meter while the beam at a fixed top stays level. */
-function ownStiffness(c: RoofColumn, axis: Axis, { base, top }: EndsHeld): number {
-  const one = (c.E * inertiaFor(c, axis)) / c.height ** 3;
-  return base && top ? 12 * one : base || top ? 3 * one : 0;
-}
+/** What a column's top meets when it moves sideways while the beam there stays level: a push, and the moment that goes with it. */
+const levelStiffness = (c: RoofColumn, axis: Axis, ends: EndsHeld): PlaneStiffness => planeStiffness(ends, c.E * inertiaFor(c, axis), c.height);
 
 const rodOf = (columns: readonly RoofColumn[], { from, to }: RoofBrace, toward: number, axis: Axis) => {
   // The rod that a push in this sense stretches rises in that sense.
@@ -56,7 +54,7 @@ const rodStiffness = (columns: readonly RoofColumn[], brace: RoofBrace, axis: Ax
 /** A fixed top is of use only where a beam leads on to another column in that direction. */
 const endsIn = (c: RoofColumn, axis: Axis, size: number): EndsHeld => {
   const ends = endsOf(c)[axis];
-  return size > 1 ? ends : { base: ends.base, top: false };
+  return size > 1 ? ends : { base: ends.base, baseSpring: ends.baseSpring, top: false };
 };
 
 function groupsAlong(columns: readonly RoofColumn[], braces: readonly RoofBrace[], axis: Axis): readonly SwayGroup[] | RoofMechanism {
@@ -68,10 +66,10 @@ function groupsAlong(columns: readonly RoofColumn[], braces: readonly RoofBrace[
   const along = braces.filter(isBracedAlong);
   for (const line of merged(linesAlong(columns, axis).map((one) => one.columns), along)) {
     const own = along.filter(({ from }) => line.includes(from));
-    const isPlain = own.length === 0 && line.every((i) => endsIn(columns[i], axis, line.length).base && !endsIn(columns[i], axis, line.length).top);
+    const isPlain = own.length === 0 && line.every((i) => endsIn(columns[i], axis, line.length).base && !holdsTop(endsIn(columns[i], axis, line.length)));
     for (const members of isPlain ? line.map((i) => [i]) : [line]) {
       const stiffness =
-        members.reduce((sum, i) => sum + ownStiffness(columns[i], axis, endsIn(columns[i], axis, members.length)), 0) + own.reduce((sum, brace) => sum + rodStiffness(columns, brace, axis), 0);
+        members.reduce((sum, i) => sum + levelStiffness(columns[i], axis, endsIn(columns[i], axis, members.length))[0], 0) + own.reduce((sum, brace) => sum + rodStiffness(columns, brace, axis), 0);
       if (!(stiffness > 0)) {
         const who = members.length === 1 ? `column ${members[0] + 1}` : `the columns ${members.map((i) => i + 1).join(", ")}`;
         return { mechanism: `nothing holds ${who} against swaying ${axis === "x" ? "east to west" : "north to south"}: a roof that is not rigid in its plane brings no push to other lines. Fix a base, brace a bay, or make the roof rigid in its plane` };
@@ -144,12 +142,13 @@ function swayAlong({ columns, groups }: TributaryRoof, working: readonly Working
     for (const i of members) {
       const c = columns[i];
       const ends = endsIn(c, axis, members.length);
-      const V = movement * ownStiffness(c, axis, ends);
-      const part = ends.top ? (ends.base ? 0.5 : 1) : 0;
+      const [push, mixed] = levelStiffness(c, axis, ends);
+      const V = movement * push;
+      const M = movement * mixed;
       working[i].V[axis] = V;
-      working[i].topMoment[axis] = -sign * V * c.height * part;
+      working[i].topMoment[axis] = -sign * M;
       working[i].sway[axis] = movement;
-      couple -= V * topOf(i) - V * c.height * part;
+      couple -= V * topOf(i) - M;
     }
     for (const brace of braces) {
       const { low, high, slope } = rodOf(columns, brace, movement < 0 ? -1 : 1, axis);

@@ -58,6 +58,7 @@ export const kinds = {
   unitWeight: kind("a unit weight", "N/m^3", ["pcf", lbf / foot ** 3, 4], ["kN/m³", 1e3, 4]),
   pressurePerDepth: kind("a pressure per depth", "N/m^3", ["psf/ft", lbf / foot ** 3, 4], ["kPa/m", 1e3, 4]),
   subgradeModulus: kind("a subgrade modulus", "N/m^3", ["pci", lbf / inch ** 3, 4], ["MN/m³", 1e6, 4]),
+  rotationalStiffness: kind("a turning stiffness", "N*m", ["kip-ft/rad", kip * foot, 4], ["kN·m/rad", 1e3, 4]),
   stiffness: kind("a stiffness", "N/m", ["kip/in", kip / inch, 4], ["kN/m", 1e3, 4]),
   speed: kind("a speed", "m/s", ["mph", 1609.344 / 3600, 4], ["m/s", 1, 4]),
   time: kind("a time", "s", ["s", 1, 4], ["s", 1, 4]),

@@ -24,6 +24,7 @@ export const likelyUnits: Readonly<Record<KindName, readonly string[]>> = {
   unitWeight: ["pcf", "kN/m³"],
   pressurePerDepth: ["psf/ft", "kPa/m"],
   subgradeModulus: ["pci", "MN/m³"],
+  rotationalStiffness: ["kip-ft/rad", "kip-in/rad", "kN·m/rad"],
   stiffness: ["kip/in", "kN/m"],
   speed: ["mph", "m/s"],
   time: ["s"],

@@ -10,7 +10,7 @@ import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import type { Demand } from "../../actions/demand.js";
 import type { Roof, Sourced, Support } from "../../project/model.js";
-import { conditionOf } from "../../actions/sway-inputs.js";
+import { isBaseHeld } from "../../actions/sway-inputs.js";
 import { check, unchecked, weigh, type Gather, type Outcome } from "../contract.js";
 import { isPier } from "../pier/body.js";
 import { heightOf, pierLoad, pierResponse, readPierInGround, responseFormulas, type PierInGround } from "../pier/response.js";
@@ -67,14 +67,19 @@ interface DriftInputs {
   readonly pier?: PierInGround;
   /** The column is fixed to its base along an axis and leans with it. */
   readonly leans: boolean;
+  /** The turning of its base is stated. */
+  readonly onSpring: boolean;
 }
 
 const silent: Gather = { need: (value) => value?.value ?? Number.NaN, needs: (value) => value?.value, may: (value) => value?.value, block: () => undefined };
 
 /** The pier below, unless something of it is missing: the sway itself is not to wait for that. */
-function pierBelow(support: Support, gather: Gather): Pick<DriftInputs, "pier" | "leans"> {
-  const leans = support.column !== undefined && (["x", "y"] as const).some((axis) => !["pinned base", "braced bay"].includes(conditionOf(support.column!.fields, axis)));
-  if (!isPier(support) || !hasPierSoil(support)) return { leans };
+function pierBelow(support: Support, gather: Gather): Pick<DriftInputs, "pier" | "leans" | "onSpring"> {
+  const fields = support.column?.fields;
+  const onSpring = gather.may(fields?.["base rotation stiffness"]) !== undefined;
+  // Where the turning of the base is stated, that of the pier is in the sway already.
+  const leans = fields !== undefined && !onSpring && (["x", "y"] as const).some((axis) => isBaseHeld(fields, axis));
+  if (!isPier(support) || !hasPierSoil(support)) return { leans, onSpring };
   let isWhole = true;
   const lacking = (): void => void (isWhole = false);
   readPierInGround(support, {
@@ -83,7 +88,7 @@ function pierBelow(support: Support, gather: Gather): Pick<DriftInputs, "pier" |
     needs: (value) => (value ? value.value : (lacking(), undefined)),
     block: lacking,
   });
-  return isWhole ? { leans, pier: readPierInGround(support, gather) } : { leans };
+  return isWhole ? { leans, onSpring, pier: readPierInGround(support, gather) } : { leans, onSpring };
 }
 
 const isUnderRoof = ({ column, roof }: Support): boolean => column !== undefined && roof !== undefined && column.fields.reactions === undefined && column.fields.combined === undefined;
@@ -103,17 +108,21 @@ function serviceInputs(support: Support, gather: Gather): DriftInputs {
   };
 }
 
-function evaluate({ H, n, pier, leans }: DriftInputs, { sway, base }: Demand, calc: Calc): Outcome {
+function evaluate({ H, n, pier, leans, onSpring }: DriftInputs, { sway, base }: Demand, calc: Calc): Outcome {
   if (!sway) return unchecked("the movement of the column top is not known where reactions are given by hand");
   const u = calc(topSway, { u_x: sway.x, u_y: sway.y });
   const limit = calc(swayLimit, { H, n });
   if (!pier) {
-    calc.note("The column stands on a rigid base here: what a bracket, pier or footing turns by is not in it.");
+    calc.note(onSpring ? "The base gives by the stiffness stated for it, and the sway holds that." : "The column stands on a rigid base here: what a bracket, pier or footing turns by is not in it.");
     return weigh(u, limit, "length");
   }
   const below = pierResponse(pier, base, calc);
   if (!below || below.givesWay) return unchecked("the soil beside the pier gives way under this load, so that the sway has no end: deepen the pier or widen it");
-  calc.note("Movement and lean of the pier are added as if all went the same way, with the forces of columns on rigid bases.");
+  calc.note(
+    onSpring
+      ? "The movement of the pier at grade is added; its lean is in the turning stated for the base."
+      : "Movement and lean of the pier are added as if all went the same way, with the forces of columns on rigid bases.",
+  );
   const u_t = calc(swayOnPier, { u, y_0: Math.abs(below.deflection[0]), theta_0: Math.abs(below.slope[0]), a: heightOf(pier, calc), H: leans ? H : 0 });
   return weigh(u_t, limit, "length");
 }
@@ -125,7 +134,7 @@ const measures = ({ pier }: DriftInputs, { sway, base }: Demand, calc: Calc): re
 ];
 
 const range =
-  "Columns on rigid bases, with the movement of a pier added where the stiffness of the soil beside it is stated; the turning of a bracket or a footing adds to it. The roof is rigid in itself; the bending of cantilevered roof beams is not in it.";
+  "Columns on rigid bases, or on bases that give by a stated stiffness, with the movement of a pier added where the stiffness of the soil beside it is stated; the turning of a bracket or a footing that is not stated adds to it. The roof is rigid in itself; the bending of cantilevered roof beams is not in it.";
 
 const limitOf = (field: Sourced<unknown> | undefined, support: Support) => field ?? support.column?.fields.section ?? support.column;
 

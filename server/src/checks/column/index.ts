@@ -2,6 +2,7 @@ import { baseWeld, baseWeldSize } from "./base-weld.js";
 import { columnBracket } from "./bracket.js";
 import { columnDrift, columnDriftAtStrength } from "./drift.js";
 import { columnInteraction } from "./interaction.js";
+import { columnKneeBrace } from "./knee-brace.js";
 import { columnShear } from "./shear.js";
 import { columnSlenderness } from "./slenderness.js";
 import { topBolts } from "./top-bolts.js";
@@ -10,4 +11,4 @@ import { topShear } from "./top-shear.js";
 import { topWeld } from "./top-weld.js";
 
 /** Checks of the column itself. */
-export const columnChecks = [topConnection, topShear, topBolts, topWeld, columnInteraction, columnShear, columnSlenderness, baseWeld, baseWeldSize, columnBracket, columnDrift, columnDriftAtStrength];
+export const columnChecks = [topConnection, topShear, topBolts, topWeld, columnInteraction, columnShear, columnSlenderness, baseWeld, baseWeldSize, columnBracket, columnKneeBrace, columnDrift, columnDriftAtStrength];

@@ -49,17 +49,17 @@ export const loadLines = linesOf("loads", carriesRoof, [
   },
   {
     id: "loads.way-down",
-    line: "The way down from the roof to the columns: by a roof rigid in its plane, with torsion and unequal columns, by tributary width, or the worse of both; columns fixed, braced or leaning in each plan direction.",
-    by: ["loads.rigid-roof", "loads.tributary", "loads.frame", "column.bracket"],
-    left: "Knee braces, roofs neither rigid nor free in their plane, the strength of the rods of a braced bay and of what ties them, and purlins continuous over more than one span.",
+    line: "The way down from the roof to the columns: by a roof rigid in its plane, with torsion and unequal columns, by tributary width, or the worse of both; columns fixed, knee-braced, braced or leaning in each plan direction, on bases that do not turn or give by a stated stiffness.",
+    by: ["loads.rigid-roof", "loads.tributary", "loads.frame", "column.bracket", "column.knee-brace"],
+    left: "The shear of a column between its knee brace and its top, the bending of roof framing where a knee brace meets it, roofs neither rigid nor free in their plane, the strength of the rods of a braced bay and of what ties them, and purlins continuous over more than one span.",
   },
   {
     id: "loads.second-order",
     line: "The added moment of vertical loads on swayed columns (P-delta), story by story, in the combinations steel is designed by and in those of strength.",
     by: ["loads.second-order"],
-    left: "Second order in the allowable combinations that soil takes, notional loads for columns out of plumb, and the turning of bases in the sway.",
+    left: "Second order in the allowable combinations that soil takes, whose forces are first order, notional loads for columns out of plumb, and the turning of bases whose stiffness is not stated.",
   },
-  { id: "loads.frame", line: "A three-dimensional frame solution and the hand route held against each other on the way down.", by: ["loads.frame", "loads.rigid-roof"] },
+  { id: "loads.frame", line: "A three-dimensional frame solution with its base springs and braces, and the hand route held against it on the way down.", by: ["loads.frame", "loads.rigid-roof"] },
   {
     id: "loads.net-uplift",
     line: "Net uplift at every column, top and bottom, and what holds it there.",

@@ -4,7 +4,7 @@ import { weldShortForm } from "../short-forms.js";
 import { combined, reactions } from "./shared.js";
 
 const sway = (way: string) =>
-  choice(["fixed base", "fixed base and top", "braced bay", "bracket", "pinned base"], `What holds the column against swaying ${way}. A column on a pinned base leans on the others.`, {
+  choice(["fixed base", "fixed base and top", "braced bay", "bracket", "pinned base", "fixed base and knee brace", "knee brace"], `What holds the column against swaying ${way}. A column on a pinned base leans on the others; a knee brace alone stands for one on a pinned base.`, {
     assumed: { text: "fixed base", source: "a cantilever from its base, whose moment the checks below it take; the top as `top of column` says" },
   });
 
@@ -64,6 +64,18 @@ export const columns = named(
       area: quantity("area", "Cross-section area of one rod.", { units: ["in²", "mm²"] }),
       bays: list("Which bays are braced, counted from the first column of the line. A line of two has but one.", number("The number of a bay.", { integer: true, least: 1, most: 200 })),
       to: reference("columns", "The other line, for bays across from this line to that one: first column to first column, second to second."),
+    }),
+    "knee brace": record("Braces from the column up to the roof framing. For a column whose sway is held by a knee brace, in each direction that says so.", {
+      "below top": quantity("length", "From the column top down to where the brace meets the column.", { units: ["ft", "in", "mm"] }),
+      run: quantity("distance", "Level distance from the column to where the brace meets the roof framing.", { units: ["ft", "in", "mm"] }),
+      area: quantity("area", "Cross-section area of one brace, of steel.", { units: ["in²", "mm²"] }),
+      sides: choice(["one", "both"], "Whether braces go up to both sides of the column, or one toward the middle of the roof.", {
+        assumed: { text: "one", source: "the safe side for the connection at the column top, which a single brace lifts or presses; statics" },
+      }),
+      strength: quantity("force", "Design strength of one brace and its ends along its line, pulled or pressed, as its designer states it.", { units: ["kip", "lb", "kN"] }),
+    }),
+    "base rotation stiffness": quantity("rotationalStiffness", "Moment per turning of the column base, where what stands below gives: of the pier or footing in its ground, and of the base plate. Left out: the base does not turn.", {
+      units: ["kip-ft/rad", "kN·m/rad"],
     }),
     bracket: record("A bracket at the column base with a rated moment. For a column whose sway is held by a bracket.", {
       "rated moment": quantity("moment", "Moment the bracket is rated for at allowable-stress level, as its maker or designer states it.", { units: ["kip-ft", "kN-m"] }),
