@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { baseBearing } from "../../../server/src/checks/base/bearing.js";
-import { cantileverMoment, plateCompression, plateStrength } from "../../../server/src/checks/base/plate-compression.js";
+import { cantileverMoment, plateCompression, plateStrength, thicknessNeeded } from "../../../server/src/checks/base/plate-compression.js";
 import { plateUplift } from "../../../server/src/checks/base/plate-uplift.js";
 import { rodMoment } from "../../../server/src/checks/base/rod-moment.js";
+import { plateWithoutPrying, pryingInner } from "../../../server/src/checks/column/top-bolts.js";
 import { worstBendLine } from "../../../server/src/mechanics/plate-bend-lines.js";
 import type { CheckDecl } from "../../../server/src/checks/contract.js";
 import { gatherer, inch, kip, kipFoot, ksi, run, strength, valuesOf } from "../given.js";
@@ -75,6 +76,23 @@ describe("thickness at the bearing stress and the pull of the published cases", 
     const found = worstBendLine({ width: 19, length: 19, half: 5.9, rods: [{ x: 8, y: -6 }, { x: 8, y: 6 }], tensions: [34.5, 34.5] })!;
     expect(found.width).toBeLessThanOrEqual(2 * found.distance + 1e-12);
     expect((found.tension * found.distance) / found.width).toBeGreaterThan(2 * ((69 * 2.1) / 19) * 0.99);
+  });
+});
+
+describe("prying of a plate on its rods", () => {
+  it("a plate that holds the rods' pull is never thinner than the AISC Manual, Part 9, asks for to keep it from prying: arm from the rod's edge, the tensile strength", () => {
+    fc.assert(
+      fc.property(fc.double({ min: 3.7, max: 6.2, noNaN: true }), fc.double({ min: 0, max: 6.2, noNaN: true }), fc.double({ min: 1, max: 40, noNaN: true }), fc.constantFrom(0.625, 0.75, 1), (x, y, T, d) => {
+        const found = worstBendLine({ width: 14, length: 14, half: 2.85, rods: [{ x, y }], tensions: [T] })!;
+        const m_u = rodMoment.value({ T: T * kip, a: found.distance * inch, b_eff: found.width * inch });
+        const t = thicknessNeeded.value({ t_p: inch, m_u, m_d: plateStrength.value({ F_y: 36 * ksi, t_p: inch }) });
+        const b_i = pryingInner.value({ b: found.distance * inch, d: d * inch });
+        if (b_i <= 0) return;
+        // With the pull in place of the bolt's strength this is the plate at which that pull pries no more.
+        expect(plateWithoutPrying.value({ B_c: T * kip, b_i, p: found.width * inch, F_y: 36 * ksi })).toBeLessThan(t);
+        expect(plateWithoutPrying.value({ B_c: T * kip, b_i, p: found.width * inch, F_y: 58 * ksi })).toBeLessThan(t);
+      }),
+    );
   });
 });
 

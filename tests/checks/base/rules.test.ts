@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { leastPlateEdge, plateHole } from "../../../server/src/catalog/rods.js";
+import { findSection } from "../../../server/src/catalog/sections.js";
 import { belowFinish } from "../../../server/src/checks/base/below-finish.js";
-import { details, edgeNeeded, rodToColumn, rodToEdge } from "../../../server/src/checks/base/details.js";
+import { details, edgeNeeded, rodInWide, rodToColumn, rodToEdge } from "../../../server/src/checks/base/details.js";
 import { groutThickness } from "../../../server/src/checks/base/grout-thickness.js";
 import { nutEngaged, projection, projectionNeeded, stackOf } from "../../../server/src/checks/base/projection.js";
 import type { RuleDecl } from "../../../server/src/checks/contract.js";
@@ -81,8 +82,16 @@ describe("details of the base plate", () => {
     expect(rodToColumn.value({ x: 3, y: 4, h_x: 2, h_y: 2, r_c: 2 })).toBeCloseTo(3, 9);
   });
 
-  it("lets a rod between the flanges of a W be, and says which hole it took where none is stated", () => {
-    expect(judged(details, { section: "W8x31", plate: [14, 14, 1], spacing: [5, 5], rod: 0.75 }).verdict).toBe("holds");
+  it("between the flanges of a W looks at web and flange: in W8x31 rods 4 in apart have 4 - 0.435 - 2 = 1.565 in, 5 in apart 1.065, 3 in apart across the web 1.5 - 0.1425", () => {
+    const between = (x: number, y: number) => judged(details, { section: "W8x31", plate: [14, 14, 1], spacing: [x, y], rod: 0.75, column: { "deep side": "along y" } });
+    expect(between(4, 4).verdict).toBe("holds");
+    expect(between(4, 5)).toMatchObject({ verdict: "over", message: expect.stringMatching(/stands 1\.065 in from the face of the column; 1\.5 in is needed/) });
+    expect(between(3, 4)).toMatchObject({ verdict: "over", message: expect.stringMatching(/stands 1\.35[78] in from the face/) });
+    expect(between(5, 4).verdict).toBe("holds");
+    expect(rodInWide.value({ u: -2, v: 1, t_w: 0.4, d: 8, t_f: 0.5 })).toBeCloseTo(1.8, 9);
+  });
+
+  it("says which hole it took where none is stated", () => {
     expect(judged(details, { rod: 0.75 }).message).toMatch(/holes 1\.313 in, washers 2 in by 0\.25 in \(by AISC Design Guide 1/);
     expect(judged(details, { rod: 0.5 }).message).toMatch(/holes 1\.063 in, washers 2\.063 in by 0\.1667 in/);
   });
@@ -141,9 +150,10 @@ describe("projection of the rods", () => {
 });
 
 describe("a plate below the finish", () => {
-  const below = (finish: number | undefined, base: Record<string, unknown> = {}, air: string | undefined = "humid"): Given => ({
+  const below = (finish: number | undefined, base: Record<string, unknown> = {}, air: string | undefined = "humid", column: Record<string, unknown> = {}): Given => ({
     rod: 1,
     site: { air },
+    column,
     base: { "finish above plate": finish === undefined ? undefined : finish * inch, protection: "galvanized and coated", "pocket drains": true, ...base },
   });
 
@@ -156,6 +166,11 @@ describe("a plate below the finish", () => {
     ["zinc alone in salt spray", below(4, { protection: "galvanized" }, "salt spray"), "over", /takes galvanized and coated or encased/],
     ["zinc alone in humid air", below(4, { protection: "galvanized" }), "holds", /galvanized/],
     ["encased plates need no drain", below(4, { protection: "encased in concrete", "pocket drains": undefined }, "pool"), "holds", /encased/],
+    ["a weep above the finish", below(4, {}, "humid", { "weep hole": 0.5 * inch, "weep height": 5 * inch }), "holds", /Plate 4 in below the finish/],
+    ["a weep below it, that fills the tube with what stands there", below(4, {}, "humid", { "weep hole": 0.5 * inch, "weep height": inch }), "over", /weep hole is 1 in above the plate, below the finish 4 in above it/],
+    ["a weep somewhere", below(4, {}, "humid", { "weep hole": 0.5 * inch }), "unchecked", /whether the weep hole .* lies above the finish is not said/i],
+    ["no weep at all is for the rule of closed sections", below(4, {}, "humid", { "weep hole": 0 }), "holds", /Plate 4 in below/],
+    ["an open section has none", below(4, {}, "humid", { section: findSection("W8x31"), "weep hole": 0.5 * inch }), "holds", /Plate 4 in below/],
     ["a pocket that holds water", below(4, { "pocket drains": false }), "over", /Water stands in the pocket/],
     ["drainage not said", below(4, { "pocket drains": undefined }), "unchecked", /pocket drains/],
     ["protection not said", below(4, { protection: undefined }), "unchecked", /protection/],

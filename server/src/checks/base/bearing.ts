@@ -6,10 +6,11 @@
  * of the cracked elastic section is set against that stress.
  */
 import { formula } from "../../formula/declare.js";
+import type { Calc } from "../../formula/types.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { unchangedSince14 } from "../editions.js";
 import { concreteModulus, distribute, forcesBelow, isUnstable, modularRatio, tipsOver } from "./distribution.js";
-import { fitRectangle, fitRound, nearerEdges, readBase } from "./geometry.js";
+import { fitRectangle, fitRound, nearerEdges, readBase, type BaseInputs } from "./geometry.js";
 
 export const confinement = formula({
   id: "base.confinement",
@@ -48,6 +49,14 @@ export const bearingForce = formula({
   },
 });
 
+/** sqrt(A2/A1) of the plate on its concrete. */
+export function confinedRatio({ B, N, member }: Pick<BaseInputs, "B" | "N" | "member">, calc: Calc): number {
+  const k_A = member.shape === "round" ? calc(fitRound, { D: member.diameter, B, N }) : calc(fitRectangle, { ...nearerEdges(member), B, N });
+  return calc(confinement, { k_A, h: member.depth, B, N });
+}
+
+export const confinedRatioFormulas = [fitRound, fitRectangle, confinement];
+
 export const baseBearing = check({
   id: "base.bearing",
   title: "Bearing on the concrete under the base plate",
@@ -59,15 +68,13 @@ export const baseBearing = check({
   seen: "Spalled grout and a broken edge of the pier on the side the column leans to.",
   range:
     "A stiff plate, fully bedded on grout or concrete no weaker than the foundation, inside the edges of the foundation. Largest stress of an elastic contact; the even stress of a plastic one would be less. A plate that stands on leveling nuts without grout bears on its rods alone.",
-  formulas: [fitRound, fitRectangle, confinement, bearingStrength, bearingForce, concreteModulus, modularRatio],
+  formulas: [...confinedRatioFormulas, bearingStrength, bearingForce, concreteModulus, modularRatio],
   applies: (support) => support.base !== undefined,
   inputs: readBase,
   fixedBy: (support) => support.base?.fields.plate ?? support.base,
   evaluate: (inputs, demand, calc) => {
-    const { B, N, member, fprime_c } = inputs;
-    const k_A = member.shape === "round" ? calc(fitRound, { D: member.diameter, B, N }) : calc(fitRectangle, { ...nearerEdges(member), B, N });
-    const psi_A = calc(confinement, { k_A, h: member.depth, B, N });
-    const f_d = calc(bearingStrength, { fprime_c, psi_A });
+    const { B, N, fprime_c } = inputs;
+    const f_d = calc(bearingStrength, { fprime_c, psi_A: confinedRatio(inputs, calc) });
     const P_d = calc(bearingForce, { f_d, B, N });
     const { P, Mx, My } = forcesBelow(inputs, demand.base, calc);
     if (inputs.standsFree) {

@@ -3,8 +3,9 @@
  * broken off by a plow, a brown stain at the foot of a post, a tube rusted through just below the paving.
  *
  * Common practice, no source: outside keep the plate above the finish; where it has to be hidden, encase it or coat it over zinc, and let the
- * pocket drain.
+ * pocket drain. Water in a tube has to come out above the finish.
  */
+import { isClosed } from "../../catalog/sections.js";
 import { formula } from "../../formula/declare.js";
 import { isBelow as isLess } from "../../mechanics/compare.js";
 import type { Base, Site } from "../../project/model.js";
@@ -43,7 +44,7 @@ export const belowFinish: RuleDecl = {
   clause: "common practice, no source",
   fails: "Nuts and rods stand up through the finish, or plate and rods rust below it.",
   seen: "Rod ends broken off by a plow, a brown stain at the foot of a post, a tube rusted through just below the paving.",
-  range: "Height of nut and rod against the cover of the finish, protection by the air of the site, drainage of the pocket. Zinc and stainless steel touching, and chlorides in the fill, are for the engineer.",
+  range: "Height of nut and rod against the cover of the finish, protection by the air of the site, drainage of the pocket, and the weep of a closed column above the finish. Zinc and stainless steel touching, and chlorides in the fill, are for the engineer.",
   judge: (structure) =>
     judgeBases(structure, (support, base, show) => {
       const finish = base["finish above plate"];
@@ -69,6 +70,13 @@ export const belowFinish: RuleDecl = {
         const drains = base["pocket drains"];
         if (!drains) unchecked.push({ message: "Whether water runs out of the pocket round the plate is not said (pocket drains).", at: finish });
         else if (!drains.value) over.push({ message: "Water stands in the pocket round the plate. Drain it, or encase the plate in concrete sloped away from the column.", at: drains });
+      }
+      const column = support.column?.fields;
+      const weep = column?.["weep hole"];
+      if (weep && weep.value > 0 && column.section && isClosed(column.section.value)) {
+        const height = column["weep height"];
+        if (!height) unchecked.push({ message: "Whether the weep hole of the tube lies above the finish is not said (weep height, above the plate).", at: weep });
+        else if (!isLess(finish.value, height.value)) over.push({ message: `The weep hole is ${show(height.value)} above the plate, below the finish ${show(finish.value)} above it: it lets water in and not out. Drill it higher, and fill the tube below it.`, at: height });
       }
       return { over, unchecked, holds: { message: `Plate ${show(finish.value)} below the finish: nut and rod have room, ${protection?.value ?? ""}, and water has a way out.`, at: finish } };
     }),

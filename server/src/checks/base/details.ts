@@ -88,6 +88,20 @@ export const rodToColumn = formula({
   },
 });
 
+export const rodInWide = formula({
+  id: "base.rod-between-flanges",
+  text: "d_c = min(abs(u) - t_w / 2, d / 2 - t_f - abs(v))",
+  source: "geometry: a rod beside the web, between the flanges",
+  symbols: {
+    d_c: { kind: "length", meaning: "from the middle of the rod to the nearest face of web or flange" },
+    u: { kind: "length", meaning: "place of the rod across the web" },
+    v: { kind: "length", meaning: "place of the rod along the web" },
+    t_w: { kind: "length", meaning: "web", field: "columns.*.section" },
+    d: { kind: "length", meaning: "depth of the W", field: "columns.*.section" },
+    t_f: { kind: "length", meaning: "flange thickness", field: "columns.*.section" },
+  },
+});
+
 export const roomNeeded = formula({
   id: "base.room-needed",
   text: "d_min = b_w / 2 + a_w",
@@ -156,10 +170,9 @@ function* roomFound(base: Base, support: Support, rods: readonly Point[], { wash
   const h_x = radiusOf.value({ d: alongX });
   const h_y = radiusOf.value({ d: alongY });
   const r_c = section.shape === "round" ? h_x : section.shape === "W" ? 0 : cornerRadius.value({ t: section.wall });
-  // Between the flanges of a W there is room of another kind.
-  const beside = section.shape === "W" ? rods.filter(({ x, y }) => Math.abs(x) > h_x || Math.abs(y) > h_y) : rods;
-  if (beside.length === 0) return;
-  const d_c = Math.min(...beside.map(({ x, y }) => rodToColumn.value({ x, y, h_x, h_y, r_c })));
+  const isBetween = ({ x, y }: Point): boolean => section.shape === "W" && Math.abs(x) < h_x && Math.abs(y) < h_y;
+  const between = ({ x, y }: Point): number => rodInWide.value({ ...(deep === "along y" ? { u: x, v: y } : { u: y, v: x }), t_w: section.wall, d: section.depth, t_f: section.flange });
+  const d_c = Math.min(...rods.map((rod) => (isBetween(rod) ? between(rod) : rodToColumn.value({ ...rod, h_x, h_y, r_c }))));
   const needed = roomNeeded.value({ b_w: washerWidth });
   if (d_c <= 0) yield { message: "A rod stands under the column itself: its nut cannot be set. Move the rods out.", at: base.anchors };
   else if (isLess(d_c, needed)) yield { message: `A rod stands ${show(d_c)} from the face of the column; ${show(needed)} is needed for half its washer, the weld and a wrench. Move the rods out.`, at: base.anchors };
@@ -178,7 +191,7 @@ export const details: RuleDecl = {
   fails: "The plate does not go over its rods, its edge cuts a hole, a washer falls into its hole, or a nut cannot be turned.",
   seen: "Holes burned wider on the site, washers dished into them, nuts left loose on the side toward the column.",
   range:
-    "Thickness, hole, washer, distance from the rod to the edge of the plate, to the next rod and to the column. Where hole and washer are not given, those of the trade's table for the rod are taken, and named. Room between the flanges of a W is not looked at.",
+    "Thickness, hole, washer, distance from the rod to the edge of the plate, to the next rod and to the column. Where hole and washer are not given, those of the trade's table for the rod are taken, and named. Between the flanges of a W the room to web and flange counts.",
   judge: (structure) =>
     judgeBases(structure, (support, base, show) => {
       const over: Found[] = [...thicknessFound(support, base, show)];

@@ -22,7 +22,7 @@ export const plateUplift = check({
   fails: "The plate bends between the tube and the rods that hold it down.",
   seen: "A plate bent up along the tube's face or across its corners after a storm, the rods unbroken.",
   range:
-    "Columns in the middle of the plate; round and W columns by a rectangle about them, which for a corner of a W is common practice without a source. Tension spreads at 45° to a line along the tube's side, or to the diagonal line across its corner, clipped at the plate's edges and half way to the next rod. Prying on the rods is not in it, nor is the weld.",
+    "Columns in the middle of the plate; round and W columns by a rectangle about them, which for a corner of a W is common practice without a source. Tension spreads at 45° to a line along the tube's side, or to the diagonal line across its corner, clipped at the plate's edges and half way to the next rod. A plate that holds is thicker than the AISC Manual, Part 9, asks for to keep it from prying on its rods, so that nothing is added to their pull. Stiffened plates and the weld are not in it.",
   formulas: [plateStrength, concreteModulus, modularRatio, bendSide, bendSquare, rodMoment, thicknessNeeded, allowablePlateMoment],
   applies: (support) => support.base !== undefined && support.column !== undefined,
   inputs: readPlate,

@@ -6,15 +6,15 @@ const hasBase = (support: { readonly base?: unknown }): boolean => support.base 
 export const baseLines = linesOf("base", hasBase, [
   {
     id: "base.plate",
-    line: "Bearing under the plate, and its bending by compression, moment and uplift.",
-    by: ["base.bearing", "base.plate-compression", "base.plate-uplift"],
-    left: "Prying of a thin plate on its rods, and stiffened plates.",
+    line: "Bearing under the plate, its bending by compression, moment and uplift, and the rods by the one-way formulas beside the exact contact.",
+    by: ["base.bearing", "base.plate-compression", "base.plate-uplift", "base.one-way"],
+    left: "Stiffened plates.",
   },
   {
     id: "base.details",
     line: "Details of the plate: least thickness, hole size and washers, edge distance, room for nuts and weld.",
     by: ["base.details"],
-    left: "Room between the flanges of a W, and stiffeners.",
+    left: "Room beside stiffeners.",
   },
   { id: "base.erection", line: "Four rods for erection, and 300 lb at 18 in from the column face.", by: ["base.erection"], left: "The foundation under the 300 lb, and whether a light post is excepted from the rule." },
   { id: "base.shear-path", line: "Path of the shear: friction never together with uplift, rods with loose washers, shear lug.", by: ["anchors.steel-shear", "base.shear-lug"], left: "Bearing of the plate's edge against a curb or a slab." },

@@ -101,6 +101,7 @@ export const columns = named(
     }),
     "base weld": weld("The fillet weld all around the column to its base plate."),
     "weep hole": quantity("length", "Diameter of the hole that drains a closed section just above its base plate, the concrete or the finish, whichever is highest; 0 in where there is none.", { bounds: "zero or more", units: ["in", "mm"] }),
+    "weep height": quantity("length", "Height of the middle of that hole above the top of the base plate.", { bounds: "zero or more", units: ["in", "mm"] }),
     "vent hole": quantity("length", "Diameter of the hole near the top of a closed section; 0 in where there is none.", { bounds: "zero or more", units: ["in", "mm"] }),
     galvanized: yesNo("Whether the column is dipped in zinc after it is made."),
     coated: yesNo("Whether the column carries a coating made for the air it stands in."),
