@@ -1,9 +1,7 @@
 /**
- * Bars too near the face of the concrete: water and air reach them, they rust, and the rust bursts the concrete off. In the field: brown lines
- * along a pier, a corner that comes away in the hand.
+ * Bars of a pad too near the ground they were cast on: water and air reach them, they rust, and the rust bursts the concrete off.
  *
- * ACI 318-19 Table 20.5.1.3.1: 3 in where cast against the ground; in forms, and then in the ground or the weather, 2 in for no. 6 bars and larger
- * and 1-1/2 in for smaller ones.
+ * ACI 318-19 Table 20.5.1.3.1: 3 in where cast against the ground and always in contact with it.
  */
 import { formula } from "../../formula/declare.js";
 import { isBelow } from "../../mechanics/compare.js";
@@ -12,54 +10,33 @@ import type { RuleDecl } from "../contract.js";
 import { unchangedSince14 } from "../editions.js";
 import { judgeFoundations, type Judgment, type ShowAs } from "./judge.js";
 
-export const coverInGround = formula({
-  id: "site.cover-in-ground",
+export const coverOfPad = formula({
+  id: "site.cover-of-pad",
   text: "c_n = c_0",
   source: "ACI 318-19 Table 20.5.1.3.1, cast against the ground",
   symbols: { c_n: { kind: "length", meaning: "clear cover needed" } },
   constants: { c_0: "3 inch" },
 });
 
-export const coverInForms = formula({
-  id: "site.cover-in-forms",
-  text: "c_n = max(d_t > d_5 ? c_2 : c_1, (d_b > d_5 ? c_2 : c_1) - d_t)",
-  source: "ACI 318-19 Table 20.5.1.3.1, in forms and then in the ground or the weather",
-  symbols: {
-    c_n: { kind: "length", meaning: "clear cover of the ties that is needed" },
-    d_t: { kind: "length", meaning: "diameter of the ties or spiral", field: "foundations.*.spiral" },
-    d_b: { kind: "length", meaning: "diameter of the vertical bars", field: "foundations.*.bars" },
-  },
-  constants: { d_5: "0.65 inch", c_1: "1.5 inch", c_2: "2 inch" },
-});
-
 function judgeCover(support: Support, fields: Foundation, show: ShowAs): Judgment | undefined {
-  const kind = fields.kind?.value;
-  const isPier = kind === "pier";
-  const hasBars = isPier ? fields.bars !== undefined || fields.spiral !== undefined : fields["bottom bars"] !== undefined || fields["top bars"] !== undefined;
   const cover = fields.cover;
-  if (!hasBars || !cover) return undefined;
+  if (!cover || fields.kind?.value !== "footing" || (!fields["bottom bars"] && !fields["top bars"])) return undefined;
   const nothing = { message: "" };
   const edition = support.codes.concrete;
   if (edition && !unchangedSince14.includes(edition.value)) return { over: [], unchecked: [{ message: `Cover by ${edition.value} is not covered here.`, at: edition }], holds: nothing };
-  // The underside of a pad lies on the ground, whatever its sides were cast against.
-  const isFormed = isPier && fields["cast against"]?.value === "forms";
-  const d_t = fields.spiral?.value.bar?.value.diameter;
-  const d_b = fields.bars?.value.bar?.value.diameter;
-  if (isFormed && d_t === undefined && d_b === undefined) return { over: [], unchecked: [{ message: "The sizes of the bars are needed to see whether their cover suffices.", at: cover }], holds: nothing };
-  const needed = isFormed ? coverInForms.value({ d_t: d_t ?? 0, d_b: d_b ?? 0 }) : coverInGround.value({});
-  const where = isFormed ? "cast in forms and exposed to ground or weather" : "cast against the ground";
-  if (!isBelow(cover.value, needed)) return { over: [], unchecked: [], holds: { message: `Cover ${show(cover.value, "length")}; ${show(needed, "length")} needed ${where}.`, at: cover } };
-  const way = isPier && !isFormed ? "Give more cover, or say that it is cast in forms (cast against: forms)." : "Give more cover.";
-  return { over: [{ message: `Cover ${show(cover.value, "length")}; ${show(needed, "length")} needed ${where}. ${way}`, at: cover }], unchecked: [], holds: nothing };
+  const needed = coverOfPad.value({});
+  const says = `Cover ${show(cover.value, "length")}; ${show(needed, "length")} needed below the bars of a pad, which is cast against the ground`;
+  if (isBelow(cover.value, needed)) return { over: [{ message: `${says}. Set the bars higher and count the smaller depth.`, at: cover }], unchecked: [], holds: nothing };
+  return { over: [], unchecked: [], holds: { message: `${says}.`, at: cover } };
 }
 
 export const cover: RuleDecl = {
   id: "site.cover",
-  title: "Cover of the bars",
+  title: "Cover of the bars of a pad",
   link: "site",
   clause: "ACI 318-19 Table 20.5.1.3.1",
   fails: "Water and air reach the bars, they rust, and the concrete over them bursts off.",
-  seen: "Brown lines along a pier; a corner that comes away in the hand.",
-  range: "Piers, and pads by their undersides, with one cover all round. Walls, more cover where chlorides are, and bars set out of place are not looked at.",
+  seen: "Bars lying in the mud at the bottom of the hole when the concrete comes.",
+  range: "Pads with bars, by their undersides, with one cover all round. Piers and pedestals have a check of their own; walls, more cover where chlorides are, and bars set out of place are not looked at.",
   judge: (structure) => judgeFoundations(structure, judgeCover),
 };

@@ -60,13 +60,13 @@ export const lineLength = formula({
 /** What heights may miss by before they contradict, m: half an inch. */
 const slack = 0.0127;
 
-function* ofPier({ depth, "ignored depth": ignored, diameter, width, cover, spiral, bars }: Foundation, show: ShowAs): Generator<Found> {
+function* ofPier({ depth, "ignored depth": ignored, diameter, width, cover, spiral, ties, bars }: Foundation, show: ShowAs): Generator<Found> {
   if (diameter && width) yield { message: `It has a diameter of ${show(diameter.value, "length")} and a side of ${show(width.value, "length")}: a pier is round or square. Take out the one that is wrong.`, at: width };
   if (depth && ignored && !isBelow(ignored.value, depth.value)) yield { message: `Ignored depth ${show(ignored.value, "distance")}, underside at ${show(depth.value, "distance")}: nothing of the pier is left in the ground. Correct one of them.`, at: ignored };
   const side = diameter ?? width;
   const d_b = bars?.value.bar?.value.diameter;
   if (!side || !cover || d_b === undefined) return;
-  const needed = cageWidth.value({ c_c: cover.value, d_t: spiral?.value.bar?.value.diameter ?? 0, d_b });
+  const needed = cageWidth.value({ c_c: cover.value, d_t: (spiral ?? ties)?.value.bar?.value.diameter ?? 0, d_b });
   if (isAbove(needed, side.value)) yield { message: `Pier ${show(side.value, "length")} wide; its bars with ties and cover take ${show(needed, "length")}. Widen the pier or correct the cover.`, at: side };
 }
 
@@ -84,7 +84,7 @@ function* ofPad({ depth, "above grade": above, thickness, width, length, pedesta
 }
 
 function* closes(h_1: number, h_2: number, what: string, at: Found["at"], show: ShowAs): Generator<Found> {
-  if (missedBy.value({ h_1, h_2 }) <= slack) return;
+  if (!isAbove(missedBy.value({ h_1, h_2 }), slack)) return;
   yield { message: `Depth and top of concrete make ${show(h_1, "length")}, and its ${what} ${show(h_2, "length")}. Correct the depth, the top of concrete or the ${what}.`, at };
 }
 

@@ -1,35 +1,21 @@
 /** Sizes of a column and its base that contradict each other or what they stand on. */
 import { placedSection } from "../../catalog/sections.js";
-import { formula } from "../../formula/declare.js";
 import { isAbove } from "../../mechanics/compare.js";
 import type { Base, Column, Support } from "../../project/model.js";
 import { readQuantity } from "../../units/parse.js";
 import type { Found, ShowAs } from "./judge.js";
 
-export const plateDiagonal = formula({
-  id: "site.plate-diagonal",
-  text: "b_d = sqrt(B^2 + N^2)",
-  source: "geometry",
-  symbols: { b_d: { kind: "length", meaning: "plate from corner to corner" }, B: { kind: "length", meaning: "plate along x", field: "bases.*.plate.width" }, N: { kind: "length", meaning: "plate along y", field: "bases.*.plate.length" } },
-});
-
 interface Top {
-  readonly round?: number;
-  readonly x?: number;
-  readonly y?: number;
-  readonly what: string;
+  readonly x: number | undefined;
+  readonly y: number | undefined;
 }
 
-/** The concrete the plate stands on, seen from above; of a wall its thickness alone. */
-function topOf({ foundation }: Support): Top | undefined {
+/** Plan of a pad the plate stands right on. Plates on piers and pedestals have a check of their own. */
+function padBelow({ foundation }: Support): Top | undefined {
   const fields = foundation?.fields;
   const kind = fields?.kind?.value;
-  const pedestal = fields?.pedestal?.value;
-  if (!fields || kind === undefined) return undefined;
-  if (kind === "pier") return { round: fields.diameter?.value, x: fields.width?.value, y: fields.width?.value, what: "pier" };
-  if (kind === "footing" && pedestal) return { round: pedestal.diameter?.value, x: pedestal.width?.value, y: pedestal.length?.value, what: "pedestal" };
-  if (kind === "wall on footing") return undefined;
-  return { x: fields.width?.value, y: fields.length?.value, what: "pad" };
+  if (!fields || fields.pedestal || (kind !== "footing" && kind !== "footing on rock")) return undefined;
+  return { x: fields.width?.value, y: fields.length?.value };
 }
 
 function* plateFound(support: Support, base: Base, show: ShowAs): Generator<Found> {
@@ -40,14 +26,9 @@ function* plateFound(support: Support, base: Base, show: ShowAs): Generator<Foun
   const shown = (value: number) => show(value, "length");
   const thickness = support.foundation?.fields.kind?.value === "wall on footing" ? support.foundation.fields.thickness?.value : undefined;
   if (thickness !== undefined && isAbove(Math.min(B, N), thickness)) yield { message: `Plate ${shown(Math.min(B, N))} on a wall of ${shown(thickness)}: it stands out past the faces. Take a smaller plate or a thicker wall.`, at: plate };
-  const top = topOf(support);
-  if (top?.round !== undefined) {
-    const across = plateDiagonal.value({ B, N });
-    if (isAbove(across, top.round)) yield { message: `Plate ${shown(across)} from corner to corner, ${top.what} ${shown(top.round)}: its corners stand out past the concrete. Take a smaller plate or a wider ${top.what}.`, at: plate };
-  } else if (top) {
-    for (const [side, concrete, where] of [[B, top.x, "along x"], [N, top.y, "along y"]] as const)
-      if (concrete !== undefined && isAbove(side, concrete)) yield { message: `Plate ${shown(side)} ${where}, ${top.what} ${shown(concrete)}: it stands out past the concrete. Take a smaller plate or a wider ${top.what}.`, at: plate };
-  }
+  const pad = padBelow(support);
+  for (const [side, concrete, where] of [[B, pad?.x, "along x"], [N, pad?.y, "along y"]] as const)
+    if (concrete !== undefined && isAbove(side, concrete)) yield { message: `Plate ${shown(side)} ${where}, pad ${shown(concrete)}: it stands out past the concrete. Take a smaller plate or a wider pad.`, at: plate };
   const section = support.column?.fields.section?.value;
   if (!section) return;
   const { alongX, alongY } = placedSection(section, support.column?.fields["deep side"]?.value ?? "along x");

@@ -41,7 +41,7 @@ export const sizes: RuleDecl = {
   fails: "Two sizes cannot both be, and an answer rests on one of them by chance.",
   seen: "A plate that hangs over its pedestal; bars that do not go into their pier.",
   range:
-    "Plates against columns, piers, pedestals, pads and walls; pedestals against pads; depth and top of concrete against thickness and height; bars and cover against the pier; posts against wall and roof; bolts in words against bolts in numbers. Rods against the depth of their concrete and against its faces are looked at among the anchors.",
+    "Plates against columns, pads and walls; pedestals against pads; depth and top of concrete against thickness and height; bars and cover against the pier; posts against wall and roof; bolts in words against bolts in numbers. Rods against the depth of their concrete and against its faces are looked at among the anchors, plates on piers and pedestals among these.",
   judge: (structure) => {
     const show = showAs(structure);
     return structure.supports.map((support) => {
