@@ -67,6 +67,8 @@ export interface CheckDecl<I extends object = any, L extends Level = any> {
   readonly demands?: "column top";
   /** The levels it is tried at, where the notebook says so in another place than the method of steel. */
   readonly tried?: (support: Support) => readonly L[];
+  /** Set where the forces of all columns on one pad are taken together, and not those of each. */
+  readonly wholePad?: true;
   /** Clause with its edition, `ACI 318-19 17.6.2`. */
   readonly clause: string;
   /** Editions of the concrete standard it is right by, where its clause is of that standard and these are more than ACI 318-19 alone. */
@@ -97,6 +99,10 @@ export interface CheckDecl<I extends object = any, L extends Level = any> {
 
 /** {@link CheckDecl.measures} of a check that looks at no force: one combination stands for all. */
 export const sameInAll = (): readonly number[] => [];
+
+/** Whether all the columns of the line stand on one pad. */
+export const sharesPad = ({ foundation, places }: Pick<Support, "foundation" | "places">): boolean =>
+  places.length > 1 && foundation?.fields.kind?.value === "footing" && foundation.fields["shared by line"]?.value === true;
 
 /** Declares a check; the types of inputs and level are inferred. */
 export const check = <I extends object, const L extends Level>(decl: CheckDecl<I, L>): CheckDecl<I, L> => decl;

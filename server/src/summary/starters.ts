@@ -119,8 +119,8 @@ const pier = `  pier:
     depth: 8 ft                    # underside below grade
     above grade: 6 in
     ignored depth: 30 in           # soil at the top that frost or digging may loosen
-    bars: 10 no. 6
-    spiral: no. 4 at 3 in
+    bars: 12 no. 6
+    ties: no. 4 at 12 in           # closed, or a bar wound at that pitch
     top ties: 2 no. 4              # within 5 in of the top, round the rods
 `;
 
@@ -135,6 +135,10 @@ const footing = `  footing:
     above grade: 6 in              # top of the pedestal
     pedestal: 24 in x 24 in
     bars: 8 no. 6                  # of the pedestal, down into the pad, with hooks
+    ties:
+      bar: no. 4
+      spacing: 12 in
+      inner: yes                   # inner ties hold the bars between the corners
     top ties: 2 no. 4              # within 5 in of the top, round the rods
     bottom bars: no. 5 at 8 in, each way
     top bars: no. 5 at 12 in, each way
@@ -149,6 +153,8 @@ ${count}      bar: no. 6
       in concrete: 14 in
       hole: 1-1/4 in
       set in: cement grout         # or epoxy
+      hole condition: dry          # damp or under water asks for more
+      rock temperature: 50 F or more
 `;
 
 const wall = `  wall:

@@ -131,6 +131,28 @@ describe("Rock cone by its weight", () => {
     );
   });
 
+  it("is cut by a free face, and by the plane midway to the next pad of the line", () => {
+    const of = (face: number | undefined, neighbor?: number) =>
+      coneCapacity({ ...cone(4, 45, 150, 2), face: face === undefined ? undefined : face * foot, neighbor: neighbor === undefined ? undefined : neighbor * foot }, 0, plainCalc);
+    // 4 ft deep and 45°: 4 ft wide to each side. Half of it is left where the face is at the dowel.
+    expect(of(4)).toBeCloseTo(of(undefined), 6);
+    expect(of(0.1) / of(undefined)).toBeGreaterThan(0.5);
+    expect(of(0.1) / of(undefined)).toBeLessThan(0.55);
+    expect(of(2) / of(undefined)).toBeCloseTo((1 + overlapShare.value({ u: 0.5 })) / 2, 9);
+    expect(of(undefined, 2)).toBe(of(2));
+    expect(of(1, 2)).toBe(of(1));
+    expect(of(3, 2)).toBe(of(2));
+  });
+
+  it("stands alone where pads are far apart, and shares the rock between near ones", () => {
+    const at = (distance: number) =>
+      read(rockCone, { ...pad(), places: [{ x: 0, y: 0 }, { x: distance * foot, y: 0 }] } as never).inputs.neighbor! / foot;
+    // 24 in between the dowels of each pad: (10 - 2)/2 ft from the outer ones to the plane midway.
+    expect(at(10)).toBeCloseTo(4, 9);
+    expect(at(2)).toBeCloseTo(0.5, 9);
+    expect(read(rockCone, pad()).inputs.neighbor).toBeUndefined();
+  });
+
   it("takes the half angle by the condition of the rock unless it is stated", () => {
     const of = (ground: object) => read(rockCone, pad({}, ground)).inputs.angle / degree;
     expect(of({})).toBeCloseTo(45, 9);
@@ -238,5 +260,7 @@ describe("Bearing on rock", () => {
 
   it("has no presumptive value on weathered rock", () => {
     expect(read(rockBearing, pad({}, { class: "weathered granite" })).blocks.join()).toMatch(/weathered/);
+    expect(read(rockBearing, pad({}, { condition: "fractured" })).blocks.join()).toMatch(/the rock is fractured, and presumptive values are of sound rock: state its bearing from an investigation/);
+    expect(read(rockBearing, pad({}, { condition: "fractured", bearing: 6000 * psf })).blocks).toEqual([]);
   });
 });

@@ -34,7 +34,12 @@ const pierLines = linesOf("pier", isPier, [
     left: "Piers nearer than three widths as a group, cones of soil that meet, and the grip of frozen soil where no adfreeze stress is stated under the ground.",
   },
   { id: "pier.end", line: "Bearing under the pier, with eccentricity.", by: ["pier.bearing", "pier.block-bearing"], left: "Bearing of a slender pier is concentric: its moment goes into the soil beside it." },
-  { id: "pier.concrete", line: "Concrete of the pier: axial load with bending, shear, least bars, spiral or ties, cover, lap of rods and bars.", by: [], left: "Concrete of the pier: bending with axial load or pull, shear, least bars, spiral or ties, cover, lap of rods and bars, pier against plate size." },
+  {
+    id: "pier.concrete",
+    line: "Concrete of the pier: axial load with bending, shear, least bars, spiral or ties, cover, lap of rods and bars.",
+    by: ["pier.axial", "pier.bending", "pier.shear", "pier.least-ties", "pier.plain", "pier.plain-shear", "pier.least-bars", "pier.most-bars", "pier.bar-count", "pier.bar-gap", "pier.cover", "pier.spiral-ratio", "pier.spiral-gap", "pier.tie-spacing", "pier.tie-size", "pier.bars-held", "pier.rod-lap", "pier.rod-lap-distance", "pier.plate-fit"],
+    left: "Concrete of the pier: bars are taken to go all the way and to be developed where they are needed, the closer ties of seismic design category C to F are not looked at, nor is a slender pier that stands free above grade, nor a bell.",
+  },
 ]);
 
 const footingLines = linesOf("footing", isFooting, [
@@ -48,8 +53,8 @@ const footingLines = linesOf("footing", isFooting, [
   {
     id: "footing.concrete",
     line: "Footings on soil: one-way and two-way shear, moment transfer, bending, top steel under uplift, development, least steel, dowels.",
-    by: ["footing.one-way-shear", "footing.two-way-shear", "footing.flexure", "footing.top-flexure", "footing.development", "footing.least-steel", "footing.bar-spacing", "footing.least-depth", "footing.joint-bearing", "footing.joint-bars", "footing.joint-least-bars", "footing.joint-development"],
-    left: "Footings on soil: the pedestal itself (bending, shear, ties, lap with the anchor rods), shear friction at its foot, cover by exposure, pads without bars.",
+    by: ["footing.one-way-shear", "footing.two-way-shear", "footing.flexure", "footing.top-flexure", "footing.development", "footing.least-steel", "footing.bar-spacing", "footing.least-depth", "footing.joint-bearing", "footing.joint-bars", "footing.joint-least-bars", "footing.joint-development", "footing.pedestal-axial", "footing.pedestal-bending", "footing.pedestal-shear", "footing.pedestal-least-ties", "footing.pedestal-most-bars", "footing.pedestal-bar-count", "footing.pedestal-bar-gap", "footing.pedestal-cover", "footing.pedestal-spiral-ratio", "footing.pedestal-spiral-gap", "footing.pedestal-tie-spacing", "footing.pedestal-tie-size", "footing.pedestal-bars-held", "footing.pedestal-rod-lap", "footing.pedestal-rod-lap-distance", "footing.pedestal-plate-fit"],
+    left: "Footings on soil: shear friction at the foot of the pedestal, a slender or an unreinforced pedestal, its closer ties in seismic design category C to F, cover of the pad by exposure, pads without bars.",
     applies: isPad,
   },
   {

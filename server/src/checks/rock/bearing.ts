@@ -9,7 +9,7 @@ import type { Calc } from "../../formula/types.js";
 import { footingContact } from "../../mechanics/partial-contact.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { groundValue, type GroundValue } from "../site/ground-values.js";
-import { isOnRock, readBlock, type RockBlock, sharedLength } from "./block.js";
+import { blockUnsound, isOnRock, readBlock, type RockBlock, sharedLength } from "./block.js";
 import { acrossWall, atUnderside, type DowelInputs, dowelPull, dowelPullFormulas, heldPressure, heldPressureFormulas, readDowels, wallDirection } from "./dowel-force.js";
 import { pressureIn } from "./rows.js";
 import { earthLeftOut } from "./settle.js";
@@ -66,11 +66,15 @@ export const rockBearing = check({
   range: "A rigid rectangular pad, or the length of a wall that acts with one post, on level rock; concentric, lifted at one edge or corner, or held down by dowels. Settlement is not checked. Pressure along a wall is even over the length per post.",
   formulas: [...dowelPullFormulas, ...heldPressureFormulas],
   applies: isOnRock,
-  inputs: (support, gather, place): RockBearingInputs => ({
-    block: readBlock(support, gather, place),
-    dowels: support.foundation?.fields.dowels ? readDowels(support, gather, place) : undefined,
-    bearing: groundValue(support, gather, support.ground?.fields.bearing, "bearing", (soil) => soil.verticalBearing),
-  }),
+  inputs: (support, gather, place): RockBearingInputs => {
+    const stated = support.ground?.fields.bearing;
+    blockUnsound(support, gather, stated, "bearing");
+    return {
+      block: readBlock(support, gather, place),
+      dowels: support.foundation?.fields.dowels ? readDowels(support, gather, place) : undefined,
+      bearing: groundValue(support, gather, stated, "bearing", (soil) => soil.verticalBearing),
+    };
+  },
   fixedBy: (support) => support.foundation?.fields.width ?? support.foundation?.fields.footing ?? support.foundation,
   evaluate: (inputs, demand, calc) => {
     calc.note(inputs.bearing.from);

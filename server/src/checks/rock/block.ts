@@ -2,7 +2,7 @@
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import { isAbove } from "../../mechanics/compare.js";
-import type { Support } from "../../project/model.js";
+import type { Sourced, Support } from "../../project/model.js";
 import type { Gather } from "../contract.js";
 
 /** One side of a rectangle in plan and a thickness, m. */
@@ -48,6 +48,15 @@ export const isWallOnRock = (support: Support): boolean =>
   support.foundation?.fields.kind?.value === "wall on footing" && support.ground?.fields.kind?.value === "rock";
 
 export const isOnRock = (support: Support): boolean => isPadOnRock(support) || isWallOnRock(support);
+
+/** On rock, and with dowels that somebody has described. */
+export const hasDowels = (support: Support): boolean => isOnRock(support) && support.foundation?.fields.dowels !== undefined;
+
+/** Presumptive values are of sound rock: weathered or fractured rock needs its own. */
+export function blockUnsound(support: Support, gather: Gather, stated: Sourced<number> | undefined, what: string): void {
+  const condition = gather.may(support.ground?.fields.condition);
+  if (stated === undefined && condition !== undefined && condition !== "sound") gather.block(`the rock is ${condition}, and presumptive values are of sound rock: state its ${what} from an investigation`);
+}
 
 export function readBlock(support: Support, gather: Gather, place: number): RockBlock {
   const f = support.foundation?.fields;

@@ -28,6 +28,8 @@ export interface DowelBondInputs extends DowelInputs {
   readonly intoRock: number;
   readonly bond: number;
   readonly safety: number;
+  /** Set in nothing: no bond at all. */
+  readonly isDry: boolean;
 }
 
 export const dowelBond = check({
@@ -39,23 +41,25 @@ export const dowelBond = check({
   fails: "The grout or adhesive slips along the wall of the hole.",
   seen: "A dowel that comes out with its grout still on it, from a dusty, wet or cold hole.",
   range:
-    "Uniform bond over the whole hole in sound rock. The bond has no default: the geotechnical engineer gives it and pull tests prove it. The bond between bar and grout is left out. The footing is rigid; dowel forces as for their steel.",
+    "Uniform bond over the whole hole in sound rock. The bond has no default: the geotechnical engineer gives it and pull tests prove it. The bond between bar and grout is a check of its own. The footing is rigid; dowel forces as for their steel.",
   formulas: [...dowelPullFormulas, bondResistance],
   applies: isOnRock,
   inputs: (support, gather, place): DowelBondInputs => {
     const dowels = support.foundation?.fields.dowels?.value;
     const ground = support.ground?.fields;
+    const isDry = gather.may(dowels?.["set in"]) === "nothing";
     return {
       ...readDowels(support, gather, place),
       hole: gather.need(dowels?.hole, "diameter of the dowel holes"),
       intoRock: gather.need(dowels?.["into rock"], "depth of the dowel holes in rock"),
-      bond: gather.need(ground?.["dowel bond"], "ultimate bond between grout or adhesive and rock (ask the geotechnical engineer, and prove it by pull tests)"),
+      isDry,
+      bond: isDry ? 0 : gather.need(ground?.["dowel bond"], "ultimate bond between grout or adhesive and rock (ask the geotechnical engineer, and prove it by pull tests)"),
       safety: gather.need(ground?.["bond safety"], "factor of safety on rock bond"),
     };
   },
   fixedBy: (support) => support.foundation?.fields.dowels?.value["into rock"] ?? support.foundation?.fields.dowels ?? support.foundation,
   evaluate: (inputs, demand, calc) =>
-    weighDowel(inputs, demand, calc(bondResistance, { d_h: inputs.hole, L_b: inputs.intoRock, tau_u: inputs.bond, FS: inputs.safety }), calc),
+    inputs.isDry ? weighDowel(inputs, demand, 0, calc) : weighDowel(inputs, demand, calc(bondResistance, { d_h: inputs.hole, L_b: inputs.intoRock, tau_u: inputs.bond, FS: inputs.safety }), calc),
   advise: (inputs, outcome, say) =>
     `one dowel pulls ${say.show(outcome.demand, "force")}; bond over ${say.show(inputs.intoRock, "length")} holds ${say.show(outcome.capacity, "force")}. Drill deeper, or use more dowels.`,
 });
