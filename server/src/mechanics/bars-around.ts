@@ -22,3 +22,21 @@ export function barsOnRectangle(count: number, x: number, y: number): readonly P
 /** Places of three or more bars evenly on a circle of this diameter, m, the first at the east. */
 export const barsOnCircle = (count: number, diameter: number): readonly Point[] =>
   Array.from({ length: count }, (_, i) => ({ x: (diameter / 2) * Math.cos((2 * Math.PI * i) / count), y: (diameter / 2) * Math.sin((2 * Math.PI * i) / count) }));
+
+/** Most bars of one side between the corners of a rectangle of bars, and the farthest that one of them stands from the next corner, m; 0 without any. */
+export function barsBetweenCorners(places: readonly Point[]): { readonly most: number; readonly farthest: number } {
+  const x = Math.max(...places.map((place) => place.x));
+  const y = Math.max(...places.map((place) => place.y));
+  const blur = 1e-9 * (x + y);
+  let most = 0;
+  let farthest = 0;
+  const sides = [
+    { side: places.filter((place) => place.y >= y - blur && Math.abs(place.x) < x - blur).map((place) => Math.abs(place.x)), half: x },
+    { side: places.filter((place) => place.x >= x - blur && Math.abs(place.y) < y - blur).map((place) => Math.abs(place.y)), half: y },
+  ];
+  for (const { side, half } of sides) {
+    most = Math.max(most, side.length);
+    for (const at of side) farthest = Math.max(farthest, half - at);
+  }
+  return { most, farthest };
+}

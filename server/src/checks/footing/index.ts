@@ -14,6 +14,7 @@ import { footingLeastDepth } from "./least-depth.js";
 import { footingLeastSteel } from "./least-steel.js";
 import { footingOneWayShear } from "./one-way-shear.js";
 import { footingOverturning } from "./overturning.js";
+import { pedestalConcrete } from "./pedestal-concrete.js";
 import { footingSliding } from "./sliding.js";
 import { footingTopFlexure } from "./top-flexure.js";
 import { footingTwoWayShear } from "./two-way-shear.js";
@@ -39,4 +40,5 @@ export const footingChecks: readonly CheckDecl[] = [
   footingBarSpacing,
   footingLeastDepth,
   footingDevelopment,
+  ...pedestalConcrete,
 ];

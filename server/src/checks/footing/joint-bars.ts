@@ -18,7 +18,7 @@ export const footingJointBars = check({
   editions: padEditions,
   fails: "The bars from the pedestal into the pad yield, and the pedestal lifts or tilts off it.",
   seen: "A crack round the foot of the pedestal that opens in the wind.",
-  range: "Bars evenly round the pedestal behind their cover. The pedestal above the joint (bending, shear, ties, lap with the anchor rods) and shear friction across the joint are not checked.",
+  range: "Bars evenly round the pedestal behind their cover. The pedestal above the joint has checks of its own; shear friction across the joint is not checked.",
   formulas: [...shareFormulas, barStrength],
   applies: hasPedestal,
   inputs: readJoint,
