@@ -1,5 +1,5 @@
 /** Design strength of a concrete section in bending at a given axial force, and its interaction curve: ACI 318-19 21.2.2 and 22.4. */
-import type { Routine } from "../formula/types.js";
+import { routine } from "../formula/calc.js";
 import { type ColumnSection, crushingStrain, pullForce, reachOf, type Resultants, resultantsAt, squashForce } from "./column-section.js";
 
 /** How the strength reduction factor goes with the strain of the bar that is pulled most. */
@@ -124,22 +124,30 @@ export interface BendingStrength {
   readonly point: CurvePoint;
 }
 
-/** Of a straight piece of the contour from a to b: the point nearest to the middle, or where a ray in the direction meets it; as a distance. */
-function reachTo(a: Bent, b: Bent, toward: { readonly x: number; readonly y: number } | undefined): number | undefined {
+/** From the middle to the nearest point of a straight piece of the contour. */
+function nearestOf(a: Bent, b: Bent): number {
   const dx = b.x - a.x;
   const dy = b.y - a.y;
   const size = dx * dx + dy * dy;
-  if (!toward) {
-    const t = size > 0 ? Math.min(1, Math.max(0, -(a.x * dx + a.y * dy) / size)) : 0;
-    return Math.hypot(a.x + t * dx, a.y + t * dy);
-  }
-  const before = toward.x * a.y - toward.y * a.x;
-  const after = toward.x * b.y - toward.y * b.x;
-  // The ends of the contour lie on the axes but for rounding.
-  const blur = 1e-9 * (Math.abs(a.x) + Math.abs(a.y));
-  if (before > blur || after < -blur) return undefined;
-  const t = after > before ? Math.min(1, Math.max(0, -before / (after - before))) : 0;
+  const t = size > 0 ? Math.min(1, Math.max(0, -(a.x * dx + a.y * dy) / size)) : 0;
   return Math.hypot(a.x + t * dx, a.y + t * dy);
+}
+
+/** Where a ray in the direction meets the contour, whose points turn from x to y: the piece is found by halving. */
+function along(at: (i: number) => Bent, toward: { readonly x: number; readonly y: number }): BendingStrength {
+  const side = ({ x, y }: Bent): number => toward.x * y - toward.y * x;
+  let [low, high] = [0, quarter.length - 1];
+  let [a, b] = [at(low), at(high)];
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    const found = at(middle);
+    if (side(found) <= 0) [low, a] = [middle, found];
+    else [high, b] = [middle, found];
+  }
+  const [before, after] = [side(a), side(b)];
+  // The ends of the contour lie on the axes but for rounding.
+  const t = after > before ? Math.min(1, Math.max(0, -before / (after - before))) : 0;
+  return { phiM_n: Math.hypot(a.x + t * (b.x - a.x), a.y + t * (b.y - a.y)), point: t < 0.5 ? a.point : b.point };
 }
 
 /**
@@ -153,13 +161,14 @@ export function solveBending({ section, reduction, P, toward }: BendingArgs): Be
     const [of, with_] = [Math.hypot(a.x, a.y), Math.hypot(b.x, b.y)];
     return of <= with_ ? { phiM_n: of, point: a.point } : { phiM_n: with_, point: b.point };
   }
-  const contour = quarter.map((angle) => bentAt(strength, angle, P));
-  const direction = toward && (toward.x !== 0 || toward.y !== 0) ? unit(Math.abs(toward.x), Math.abs(toward.y)) : undefined;
+  const at = (i: number): Bent => bentAt(strength, quarter[i], P);
+  if (toward && (toward.x !== 0 || toward.y !== 0)) return along(at, unit(Math.abs(toward.x), Math.abs(toward.y)));
+  const contour = quarter.map((_, i) => at(i));
   let phiM_n = Number.POSITIVE_INFINITY;
   let point = contour[0].point;
   for (let i = 0; i + 1 < contour.length; i += 1) {
-    const found = reachTo(contour[i], contour[i + 1], direction);
-    if (found === undefined || found >= phiM_n) continue;
+    const found = nearestOf(contour[i], contour[i + 1]);
+    if (found >= phiM_n) continue;
     phiM_n = found;
     point = contour[i].point;
   }
@@ -172,7 +181,7 @@ const unit = (x: number, y: number): { readonly x: number; readonly y: number } 
 };
 
 /** {@link solveBending} as a step of a calculation. */
-export const bendingStrength: Routine<BendingArgs, BendingStrength> = {
+export const bendingStrength = routine<BendingArgs, BendingStrength>({
   id: "mechanics.bending-strength",
   title: "Strength of the section in bending at this axial force",
   method: "strain compatibility with the rectangular stress block in closed form, the neutral axis moved until the design axial force is met; the worse orientation of a ring of bars, the contour of both moments of a rectangle",
@@ -195,7 +204,7 @@ export const bendingStrength: Routine<BendingArgs, BendingStrength> = {
       { symbol: "phiM_n", meaning: "design moment", kind: "moment", value: phiM_n },
     ],
   }),
-};
+});
 
 /** Axial force, N, at which the design moment is largest in the weakest direction: below it, compression helps. */
 export function bestAxial(strength: ColumnStrength): number {
