@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { findRodGroup } from "../../server/src/mechanics/rod-group.js";
-import { rodPattern } from "../../server/src/mechanics/rod-pattern.js";
+import { rodCircle, rodPattern } from "../../server/src/mechanics/rod-pattern.js";
 import { wallRun } from "../../server/src/mechanics/wall-run.js";
 
 const member = { west: -10, east: 12, south: -14, north: 16 };
@@ -26,6 +26,34 @@ describe("Places of rods on a rectangle", () => {
   ])("%i rods with spacings %s and %s are a problem in words", (count, x, y) => {
     expect(rodPattern(count, x, y)).toHaveProperty("problem");
   });
+});
+
+describe("Places of rods on a bolt circle", () => {
+  it("are a square along the axes for four rods on a circle of its diagonal", () => {
+    const square = rodPattern(4, 10, 10) as readonly { x: number; y: number }[];
+    const circle = rodCircle(4, 10 * Math.sqrt(2)) as readonly { x: number; y: number }[];
+    for (const { x, y } of square) expect(circle.some((at) => Math.hypot(at.x - x, at.y - y) < 1e-12)).toBe(true);
+  });
+
+  it.each([3, 5, 6, 8, 12, 16])("%i rods stand evenly spaced on it, about its middle, the first half a step north of east", (count) => {
+    const places = rodCircle(count, 2) as readonly { x: number; y: number }[];
+    expect(places).toHaveLength(count);
+    expect(Math.atan2(places[0].y, places[0].x)).toBeCloseTo(Math.PI / count, 12);
+    for (const [i, { x, y }] of places.entries()) {
+      expect(Math.hypot(x, y)).toBeCloseTo(1, 12);
+      const next = places[(i + 1) % count];
+      expect(Math.hypot(next.x - x, next.y - y)).toBeCloseTo(2 * Math.sin(Math.PI / count), 12);
+    }
+    expect(places.reduce((sum, { x }) => sum + x, 0)).toBeCloseTo(0, 12);
+    expect(places.reduce((sum, { y }) => sum + y, 0)).toBeCloseTo(0, 12);
+  });
+
+  it.each([
+    [1, 5],
+    [2, 5],
+    [4, 0],
+    [4, Number.NaN],
+  ])("%i rods on a circle of %d are a problem in words", (count, diameter) => expect(rodCircle(count, diameter)).toHaveProperty("problem"));
 });
 
 describe("The rods that pull, as a group (statics)", () => {

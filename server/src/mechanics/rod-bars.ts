@@ -45,3 +45,38 @@ export function turnsOfRing(bars: readonly Point[]): readonly (readonly Point[])
     return bars.map(({ x, y }) => ({ x: x * cos - y * sin, y: y * cos + x * sin }));
   });
 }
+
+/** Bars in a row along a wall, at one distance from its middle; m. */
+export interface BarRow {
+  readonly across: number;
+  readonly spacing: number;
+}
+
+export interface BarRowsArgs {
+  readonly rows: readonly BarRow[];
+  readonly axis: "x" | "y";
+  /** The stretch of wall looked at, along it, m. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Shifts of a row that are tried, from one bar's place to the next. */
+const shifts = 5;
+
+const placesOf = ({ across, spacing }: BarRow, shift: number, { axis, from, to }: BarRowsArgs): readonly Point[] => {
+  const first = Math.ceil(from / spacing - shift);
+  const last = Math.floor(to / spacing - shift);
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, k) => {
+    const along = (first + k + shift) * spacing;
+    return axis === "x" ? { x: along, y: across } : { x: across, y: along };
+  });
+};
+
+/** Rows of bars, each shifted along the wall by each fifth of its spacing against the others, where it is not known at which bar they begin; m. */
+export function shiftsOfRows(args: BarRowsArgs): readonly (readonly Point[])[] {
+  let found: readonly (readonly Point[])[] = [[]];
+  for (const row of args.rows) {
+    found = found.flatMap((before) => Array.from({ length: shifts }, (_, k) => [...before, ...placesOf(row, k / shifts, args)]));
+  }
+  return found;
+}

@@ -5,7 +5,7 @@ import { breakoutTension } from "../../../server/src/checks/anchors/breakout-ten
 import { developmentOf, type Developed } from "../../../server/src/checks/anchors/development.js";
 import { interaction } from "../../../server/src/checks/anchors/interaction.js";
 import { hookPlaceFactor, hookSpacingFactor, reinforcementStrength, reinforcementTension, type ReinforcementInputs } from "../../../server/src/checks/anchors/reinforcement-tension.js";
-import { barsOfRods, turnsOfRing } from "../../../server/src/mechanics/rod-bars.js";
+import { barsOfRods, shiftsOfRows, turnsOfRing } from "../../../server/src/mechanics/rod-bars.js";
 import { plainCalc } from "../../../server/src/formula/calc.js";
 import { gatherer, inch, kip, ksi, psi, ratioOf, run, say, strength, valuesOf } from "../given.js";
 import { supportWith, type Given } from "../base/base.js";
@@ -159,7 +159,7 @@ describe("pier bars in place of concrete breakout (ACI 318-19 17.5.2.1)", () => 
     ["ties", { foundation: { spiral: undefined } }, /ties or spiral/],
     ["an even number of bars in a square pier", { foundation: { bars: { count: 7, bar: bar("no. 6") } } }, /an even number of four or more/],
     ["room for the cage", { foundation: { cover: 10 * inch } }, /do not fit into the pier/],
-    ["a pier", { foundation: { kind: "wall on footing", thickness: 20 * inch, length: 200 * inch, height: 72 * inch } }, /do not stand in a pier or pedestal/],
+    ["a pier", { foundation: { kind: "wall on footing", thickness: 20 * inch, length: 200 * inch, height: 72 * inch } }, /do not stand in a pier or pedestal; vertical bars of a wall are counted by anchor reinforcement: wall bars/],
   ])("asks for %s", (_, given, words) => {
     expect(said(given)).toMatch(words);
   });
@@ -184,6 +184,61 @@ describe("pier bars in place of concrete breakout (ACI 318-19 17.5.2.1)", () => 
 
   it("pull that presses tries nothing", () => {
     expect(run(reinforcementTension, inputsOf(), strength({ P: 40 * kip })).demand).toBe(0);
+  });
+});
+
+describe("bars of a wall in place of concrete breakout", () => {
+  const no5 = { bar: bar("no. 5"), spacing: 12 * inch };
+  const walled: Given = { ...caged, spacing: [6, 6], embedment: 18 };
+  const stem = { "fill face": { vertical: no5 }, "free face": { vertical: no5 } };
+  const wall = (more: Record<string, unknown> = {}, given: Given = {}) => {
+    const gather = gatherer();
+    const support = supportWith({
+      ...walled,
+      ...given,
+      base: { "anchor reinforcement": "wall bars" },
+      foundation: { kind: "wall on footing", thickness: 20 * inch, length: 200 * inch, height: 72 * inch, "bar grade": "Gr 60", "bar tops": "straight", "stem cover": 2 * inch, "stem bars": stem, ...more },
+    });
+    return { inputs: reinforcementTension.inputs(support, gather, 0), words: [...new Set([...gather.missing, ...gather.blocks])].join("; ") };
+  };
+
+  it("a rod 3 in from the middle each way is left half of one no. 5 bar where the rows stand worst: 0.75 x 0.5 x 0.31 x 60 x 0.865 = 6.03 kip", () => {
+    // Bars 10 - 2 - 0.3125 = 7.69 in from the middle; one midway between two rods stands 5.56 in from each. 18 - 5.56/1.5 - 2 = 12.3 in of the 14.23 in needed.
+    const { inputs, words } = wall();
+    expect(words).toBe("");
+    expect(inputs.leans.every(({ count }) => Math.abs(count - 0.5) < 1e-9)).toBe(true);
+    near(inputs.leans[0].farthest / inch, 5.563);
+    near(run(reinforcementTension, inputs, lift(20)).capacity / kip, 6.03);
+  });
+
+  it("bars at 6 in leave a rod more; two rods on the middle line may have all bars at 12 in out of reach, and never those of one curtain in the middle", () => {
+    const close = { vertical: { ...no5, spacing: 6 * inch } };
+    const two: Given = { spacing: [6, undefined], count: 2 };
+    const capacity = (more: Record<string, unknown>, given: Given = {}) => run(reinforcementTension, wall(more, given).inputs, lift(10)).capacity;
+    expect(capacity({ "stem bars": { "fill face": close, "free face": close } })).toBeGreaterThan(6.03 * kip);
+    expect(capacity({}, two)).toBe(0);
+    expect(capacity({ "stem bars": { middle: { vertical: no5 } } }, two)).toBeGreaterThan(0);
+  });
+
+  it.each<[string, Record<string, unknown>, RegExp]>([
+    ["the bars", { "stem bars": undefined }, /vertical bars of the wall \(stem bars\)/],
+    ["vertical ones among them", { "stem bars": { "fill face": { horizontal: no5 } } }, /no vertical bars that are known/],
+    ["bars of one size", { "stem bars": { "fill face": { vertical: no5 }, "free face": { vertical: { bar: bar("no. 4"), spacing: 12 * inch } } } }, /differ in size/],
+    ["room for them", { "stem cover": 10 * inch }, /do not fit into the wall/],
+    ["a wall", { kind: "pier", depth: 72 * inch, width: 20 * inch }, /do not stand in a wall/],
+  ])("asks for %s", (_, more, words) => {
+    expect(wall(more).words).toMatch(words);
+  });
+
+  it("rows are shifted against each other by fifths of their spacing, and stay on their stretch of wall", () => {
+    const found = shiftsOfRows({ rows: [{ across: 1, spacing: 10 }, { across: -1, spacing: 5 }], axis: "y", from: -12, to: 12 });
+    expect(found).toHaveLength(25);
+    for (const places of found) {
+      for (const { x, y } of places) expect(Math.abs(x) === 1 && Math.abs(y) <= 12).toBe(true);
+      const ys = places.filter(({ x }) => x === 1).map(({ y }) => y);
+      for (let i = 1; i < ys.length; i += 1) expect(ys[i] - ys[i - 1]).toBeCloseTo(10, 9);
+    }
+    expect(new Set(found.map((places) => places[0].y)).size).toBe(5);
   });
 });
 

@@ -5,6 +5,7 @@
  * ACI 318-19 17.6.5, the rods in tension as a group, and 17.5.2.2 for the sustained part of the pull on one rod.
  */
 import { formula } from "../../formula/declare.js";
+import { isAbove, isBelow } from "../../mechanics/compare.js";
 import { rodGroup } from "../../mechanics/rod-group.js";
 import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "../base/distribution.js";
 import { check, unchecked, weigh } from "../contract.js";
@@ -12,6 +13,7 @@ import { bondFormulas, basicBond, bondStrength, leastCrackedBond, leastUncracked
 import { isSetInAdhesive, readCone, roundNote } from "./cone.js";
 import { anchorEditions, noteEdition } from "./factors.js";
 import { usedPart } from "./ratio.js";
+import { sharedMode } from "./shared-mode.js";
 
 export interface BondInputs extends BondedInputs {
   readonly phi: number;
@@ -58,12 +60,9 @@ const [shallowest, deepest] = [4, 20];
 /** ACI 318-19 17.2.1: least concrete strength of adhesive anchors, 2,500 psi, Pa. */
 const leastConcrete = 17.236e6;
 
-/** A millionth of slack on the range, for sizes drawn in whole inches. */
-const onRange = 1e-6;
+const isWithin = (k_h: number): boolean => !isBelow(k_h, shallowest) && !isAbove(k_h, deepest);
 
-const isWithin = (k_h: number): boolean => k_h >= shallowest - onRange && k_h <= deepest + onRange;
-
-export const bond = check({
+export const bond = sharedMode(check({
   id: "anchors.bond",
   title: "Bond of rods set in adhesive",
   link: "anchors",
@@ -119,4 +118,4 @@ export const bond = check({
   },
   advise: (_, outcome, say) =>
     `${say.show(outcome.demand, "force")} tension in the rods; their adhesive holds ${say.show(outcome.capacity, "force")}. Set them deeper, to 20 diameters at most, or thicker, or farther from each other and from the edges, or take a product with more bond by its report.`,
-});
+}));

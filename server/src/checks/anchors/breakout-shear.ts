@@ -18,6 +18,7 @@ import { anchorEditions, noteEdition } from "./factors.js";
 import { readHairpinSides, type HairpinSides } from "./hairpins.js";
 import { usedPart } from "./ratio.js";
 import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
+import { sharedMode } from "./shared-mode.js";
 import { rowsToward, wedgeFormulas, wedgeStrength, type WedgeInputs, type WedgeStrength } from "./shear-wedge.js";
 
 export interface ShearBreakoutInputs extends WedgeInputs {
@@ -105,7 +106,7 @@ export function readWedge(support: Support, gather: Gather, place: number): Shea
   };
 }
 
-export const breakoutShear = check({
+export const breakoutShear = sharedMode(check({
   id: "anchors.breakout-shear",
   title: "Concrete breakout by the rods in shear",
   link: "anchors",
@@ -160,4 +161,4 @@ export const breakoutShear = check({
   },
   advise: (inputs, outcome, say) =>
     `${say.show(outcome.demand, "force")} shear toward the edge; the concrete before the rods holds ${say.show(outcome.capacity, "force")}. Set the rods farther from the edge or widen the concrete${inputs.isWelded ? "" : ", weld plate washers to the plate so that the far rods take it too"}, or give it hairpins for all of it (foundation, hairpins).`,
-});
+}));

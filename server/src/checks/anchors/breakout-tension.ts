@@ -14,6 +14,7 @@ import { phiOfAdhesive } from "./adhesive.js";
 import { coneFormulas, coneStrength, readCone, type ConeInputs } from "./cone.js";
 import { anchorEditions, noteEdition } from "./factors.js";
 import { concreteInEarthquake, readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
+import { sharedMode } from "./shared-mode.js";
 
 export interface BreakoutInputs extends ConeInputs {
   readonly seismic: SeismicAnchors;
@@ -33,7 +34,7 @@ export const breakoutStrength = formula({
   },
 });
 
-export const breakoutTension = check({
+export const breakoutTension = sharedMode(check({
   id: "anchors.breakout-tension",
   title: "Concrete breakout by the rods in tension",
   link: "anchors",
@@ -49,7 +50,7 @@ export const breakoutTension = check({
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): BreakoutInputs => {
     const { factors, ...cone } = readCone(support, gather, place);
-    return { ...cone, seismic: readSeismic(support, gather, "tension"), phi: (cone.isAdhesive ? phiOfAdhesive(support, factors, gather) : factors?.breakout) ?? Number.NaN, isReinforced: gather.may(support.base?.fields["anchor reinforcement"]) === "pier bars" };
+    return { ...cone, seismic: readSeismic(support, gather, "tension"), phi: (cone.isAdhesive ? phiOfAdhesive(support, factors, gather) : factors?.breakout) ?? Number.NaN, isReinforced: (gather.may(support.base?.fields["anchor reinforcement"]) ?? "none") !== "none" };
   },
   fixedBy: (support) => support.foundation?.fields.diameter ?? support.foundation?.fields.width ?? support.foundation?.fields.thickness ?? support.base?.fields.anchors,
   evaluate: (inputs, stated, calc) => {
@@ -63,11 +64,11 @@ export const breakoutTension = check({
     const N_cbg = coneStrength(inputs, group, calc);
     const strength = calc(breakoutStrength, { phi, N_cbg });
     if (inputs.isReinforced) {
-      calc.note("The vertical bars of the pier take all of the tension in place of the concrete; that is a check of its own.");
+      calc.note("Vertical bars take all of the tension in place of the concrete; that is a check of its own.");
       return weigh(0, strength, "force");
     }
     return weigh(group.total, concreteInEarthquake(strength, inputs.seismic, demand, calc), "force");
   },
   advise: (_, outcome, say) =>
-    `${say.show(outcome.demand, "force")} tension in the rods; the concrete holds ${say.show(outcome.capacity, "force")}. Widen the concrete about the rods, or count on vertical bars beside them to carry all of it (anchor reinforcement: pier bars); deeper rods help only while fewer than three edges are near.`,
-});
+    `${say.show(outcome.demand, "force")} tension in the rods; the concrete holds ${say.show(outcome.capacity, "force")}. Widen the concrete about the rods, or count on vertical bars beside them to carry all of it (anchor reinforcement: pier bars, or wall bars); deeper rods help only while fewer than three edges are near.`,
+}));

@@ -24,6 +24,7 @@ import { developmentOf, hookDevelopment } from "./development.js";
 import { usedPart } from "./ratio.js";
 import { developedOrNot, developedPart, hookPlaceFactor } from "./reinforcement-tension.js";
 import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
+import { sharedMode } from "./shared-mode.js";
 
 /** The directions of shear that hairpins stand against. */
 export interface HairpinSides {
@@ -211,7 +212,7 @@ const strengths = oncePerInputs((inputs: HairpinInputs): Readonly<Record<EdgeNam
   return Object.fromEntries(edgeNames.map((edge) => [edge, strengthToward(rows[edge], inputs, plainCalc)])) as Record<EdgeName, number>;
 });
 
-export const hairpins = check({
+export const hairpins = sharedMode(check({
   id: "anchors.hairpins",
   title: "Hairpins in place of breakout in shear",
   link: "anchors",
@@ -301,4 +302,4 @@ export const hairpins = check({
       : inputs.isRound
         ? `${say.show(outcome.demand, "force")} pull in the hairpins; their legs are too short behind the rods to carry anything. Lengthen them.`
         : `${say.show(outcome.demand, "force")} pull in the hairpins; legs ${say.show(inputs.g, "length")} from the rods are out of their reach, or too short before or behind the breakout surface. Let them go round the rods (hairpins, around rods), or set the rods farther from the edge.`,
-});
+}));

@@ -32,6 +32,9 @@ export interface PierBars {
   readonly spacing: number;
 }
 
+/** Whether vertical bars stand in place of concrete breakout in tension. */
+export const hasBarsForBreakout = (support: Support): boolean => (support.base?.fields["anchor reinforcement"]?.value ?? "none") !== "none";
+
 /** Whether the support has a pier or pedestal for its rods. */
 export function hasPier(support: Support): boolean {
   const foundation = support.foundation?.fields;
@@ -42,7 +45,7 @@ export function hasPier(support: Support): boolean {
 export function barPlaces(support: Support, gather: Gather): PierBars | undefined {
   const fields = support.foundation?.fields;
   if (!fields || !hasPier(support)) {
-    gather.block("the rods do not stand in a pier or pedestal, and the bars of pads and walls are not counted as anchor reinforcement here");
+    gather.block("the rods do not stand in a pier or pedestal; vertical bars of a wall are counted by anchor reinforcement: wall bars, and a pad has none");
     return undefined;
   }
   const bars = gather.needs(fields.bars, "vertical bars of the pier");

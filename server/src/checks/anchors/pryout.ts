@@ -14,6 +14,7 @@ import { bondFormulas, bondStrength, readBondValues, type BondValues } from "./a
 import { coneFormulas, coneStrength, readCone, type ConeInputs } from "./cone.js";
 import { anchorEditions, noteEdition } from "./factors.js";
 import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
+import { sharedMode } from "./shared-mode.js";
 
 export interface PryoutInputs extends ConeInputs {
   readonly path: ShearPath;
@@ -118,7 +119,7 @@ const weakest = oncePerInputs((inputs: PryoutInputs): readonly number[] => {
   return chosen;
 });
 
-export const pryout = check({
+export const pryout = sharedMode(check({
   id: "anchors.pryout",
   title: "Pryout of the concrete by the rods in shear",
   link: "anchors",
@@ -150,4 +151,4 @@ export const pryout = check({
   },
   advise: (inputs, outcome, say) =>
     `${say.show(outcome.demand, "force")} shear; the concrete about the rods that take it holds ${say.show(outcome.capacity, "force")} against prying. Set the rods deeper${inputs.isWelded ? "" : ", weld plate washers to the plate so that every rod takes shear,"} or widen the concrete.`,
-});
+}));

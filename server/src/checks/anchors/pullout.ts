@@ -12,6 +12,7 @@ import { concreteStrengthUsed } from "./concrete.js";
 import { anchorEditions, noteEdition, readFactors } from "./factors.js";
 import { readHead } from "./head.js";
 import { concreteInEarthquake, readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
+import { sharedMode } from "./shared-mode.js";
 
 export interface PulloutInputs extends BaseInputs {
   readonly seismic: SeismicAnchors;
@@ -82,7 +83,7 @@ export const pulloutStrength = formula({
   },
 });
 
-export const pullout = check({
+export const pullout = sharedMode(check({
   id: "anchors.pullout",
   title: "Pullout of the anchor rods",
   link: "anchors",
@@ -140,4 +141,4 @@ export const pullout = check({
     const way = inputs.end === "hooked" ? "Change the hooks to headed rods." : "Take a larger head, thicker rods or stronger concrete.";
     return `${say.show(outcome.demand, "force")} in one rod; its ${inputs.end === "hooked" ? "hook" : "head"} holds ${say.show(outcome.capacity, "force")}. ${way}`;
   },
-});
+}));

@@ -1,5 +1,5 @@
 /**
- * The vertical bars of the pier take the tension of the rods in place of the concrete: inclined struts carry it from the heads to the bars
+ * The vertical bars of the pier or wall take the tension of the rods in place of the concrete: inclined struts carry it from the heads to the bars
  * beside them. They fail where they yield, or where they are drawn out of the piece that breaks off, or out of the pier below it.
  *
  * ACI 318-19 17.5.2.1: bars developed by Chapter 25 on both sides of the breakout surface, phi 0.75. They replace breakout, and neither
@@ -19,9 +19,11 @@ import { oncePerInputs } from "../once.js";
 import { editionBlock } from "../editions.js";
 import { isSetInAdhesive } from "./cone.js";
 import { developmentFormulas, developmentOf, type BarEnd, type Developed } from "./development.js";
-import { barPlaces } from "./pier-bars.js";
+import { barPlaces, hasBarsForBreakout } from "./pier-bars.js";
 import { usedPart } from "./ratio.js";
 import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
+import { sharedMode } from "./shared-mode.js";
+import { wallBars } from "./wall-bars.js";
 
 export interface ReinforcementInputs extends BaseInputs, Developed {
   readonly seismic: SeismicAnchors;
@@ -155,19 +157,19 @@ function worstLeans(inputs: ReinforcementInputs, found: readonly (readonly RodBa
 
 const none = { name: "", diameter: Number.NaN, area: Number.NaN };
 
-export const reinforcementTension = check({
+export const reinforcementTension = sharedMode(check({
   id: "anchors.reinforcement-tension",
-  title: "Pier bars in place of concrete breakout",
+  title: "Vertical bars in place of concrete breakout",
   link: "anchors",
   level: "strength",
   clause: "ACI 318-19 17.5.2.1, 25.4",
   fails: "The bars that are to take the tension of the rods yield, or are too short above or below the breakout surface and slip.",
   seen: "A pier top broken off and lifted, its bars drawn out of it clean.",
   range:
-    "Uncoated bars in a pier or pedestal, within half the embedment of a rod; each bar is taken by the rods nearest to it, shared among rods that are equally near. Development is counted for the farthest bar of a rod, without ties across it. A ring of bars in a round pier stands turned to its worst. Bars of a pier end straight at the bottom, those of a pedestal in hooks on the bars of the pad. " +
+    "Uncoated bars in a pier, pedestal or wall, within half the embedment of a rod; each bar is taken by the rods nearest to it, shared among rods that are equally near. Development is counted for the farthest bar of a rod, without ties across it. A ring of bars in a round pier stands turned to its worst, the rows of a wall shifted to theirs; what a wall's bars carry beside, by the soil it holds back, is not taken off. Bars of a pier or wall end straight at the bottom, those of a pedestal in hooks on the bars of the pad. " +
     "The bars replace breakout in tension alone: pullout, side-face blowout and shear stay. Ties that hold the struts together are a rule of their own.",
   formulas: [concreteModulus, modularRatio, reinforcementReach, lengthAbove, lengthBelow, ...developmentFormulas, developedPart, developedOrNot, reinforcementStrength, ...seismicFormulas],
-  applies: (support) => support.base?.fields["anchor reinforcement"]?.value === "pier bars",
+  applies: (support) => support.base !== undefined && hasBarsForBreakout(support),
   inputs: (support, gather, place): ReinforcementInputs => {
     const base = readBase(support, gather, place);
     gather.may(support.base?.fields["anchor reinforcement"]);
@@ -178,7 +180,7 @@ export const reinforcementTension = check({
     const h_ef = gather.need(support.base?.fields.anchors?.value.embedment, "anchor embedment");
     if (h_ef >= base.member.depth) gather.block("the rods reach through the concrete: their embedment is not less than its depth");
     const grade = findBarGrade(gather.needs(fields?.["bar grade"], "grade of the bars") ?? "");
-    const bars = barPlaces(support, gather);
+    const bars = support.base?.fields["anchor reinforcement"]?.value === "wall bars" ? wallBars(support, gather, place) : barPlaces(support, gather);
     const { diameter: d_b, area: A_b } = bars?.bar ?? none;
     const d_t = bars?.tie ?? Number.NaN;
     const c_c = bars?.cover ?? Number.NaN;
@@ -200,7 +202,7 @@ export const reinforcementTension = check({
     };
     if (!bars || base.rods.length === 0) return inputs;
     const reach = reinforcementReach.value({ h_ef });
-    const turns = bars.isRing ? turnsOfRing(bars.places) : [bars.places];
+    const turns = "rows" in bars ? bars.arrangements(base.rods, reach) : bars.isRing ? turnsOfRing(bars.places) : [bars.places];
     return { ...inputs, leans: worstLeans(inputs, turns.map((places) => barsOfRods({ rods: base.rods, bars: places, reach }))) };
   },
   fixedBy: (support) => support.foundation?.fields.bars ?? support.base?.fields["anchor reinforcement"] ?? support.base,
@@ -231,4 +233,4 @@ export const reinforcementTension = check({
       ? `${say.show(outcome.demand, "force")} in one rod; the bars beside it are too short above or below the breakout surface to carry anything. Set the rods deeper, or deepen the pier.`
       : `${say.show(outcome.demand, "force")} in one rod; no vertical bar stands within ${reach} of it, half its embedment. Bring bars to the rods, or set the rods deeper.`;
   },
-});
+}));

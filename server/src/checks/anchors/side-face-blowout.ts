@@ -17,6 +17,7 @@ import { anchorEditions, noteEdition } from "./factors.js";
 import { readHead } from "./head.js";
 import { usedPart } from "./ratio.js";
 import { concreteInEarthquake, readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
+import { sharedMode } from "./shared-mode.js";
 
 export interface BlowoutInputs extends ConeInputs {
   readonly seismic: SeismicAnchors;
@@ -143,7 +144,7 @@ function pulledRows(inputs: BlowoutInputs, group: RodGroup, tensions: readonly n
   return sideRows(inputs, group, f_c).map(({ edge, row, strength }) => ({ edge, row, strength, T_max: Math.max(...row.indices.map(tensionOf)) }));
 }
 
-export const sideFaceBlowout = check({
+export const sideFaceBlowout = sharedMode(check({
   id: "anchors.side-face-blowout",
   title: "Side-face blowout at the heads of the rods",
   link: "anchors",
@@ -200,4 +201,4 @@ export const sideFaceBlowout = check({
   },
   advise: (_, outcome, say) =>
     `${say.show(outcome.demand, "force")} tension along one side; the concrete beside the heads holds ${say.show(outcome.capacity, "force")}. Set the rods farther from the side, widen the concrete or take larger heads.`,
-});
+}));

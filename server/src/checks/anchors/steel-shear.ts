@@ -10,6 +10,7 @@ import { check, unchecked, weigh } from "../contract.js";
 import { anchorEditions, noteEdition, readFactors } from "./factors.js";
 import { ductilityNote, readRod, tensileStrengthUsed, type RodSteel } from "./rod.js";
 import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
+import { sharedMode } from "./shared-mode.js";
 
 export interface SteelShearInputs extends RodSteel {
   readonly path: ShearPath;
@@ -62,7 +63,7 @@ export const groutedRodShear = formula({
   },
 });
 
-export const steelShear = check({
+export const steelShear = sharedMode(check({
   id: "anchors.steel-shear",
   title: "Shear in the anchor rods' steel",
   link: "anchors",
@@ -119,4 +120,4 @@ export const steelShear = check({
     const way = inputs.isWelded ? "Take thicker rods or a higher grade." : "Weld plate washers to the plate so that every rod takes shear, or take thicker rods.";
     return `${say.show(outcome.demand, "force")} shear in one rod; ${inputs.rod} carries ${say.show(outcome.capacity, "force")}. ${way}`;
   },
-});
+}));

@@ -10,6 +10,7 @@ import { check, unchecked, weigh } from "../contract.js";
 import { anchorEditions, noteEdition, readFactors } from "./factors.js";
 import { ductilityNote, readRod, tensileStrengthUsed, type RodSteel } from "./rod.js";
 import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "./seismic.js";
+import { sharedMode } from "./shared-mode.js";
 
 export interface SteelTensionInputs extends BaseInputs, RodSteel {
   readonly seismic: SeismicAnchors;
@@ -29,7 +30,7 @@ export const rodTension = formula({
   },
 });
 
-export const steelTension = check({
+export const steelTension = sharedMode(check({
   id: "anchors.steel-tension",
   title: "Tension in the anchor rods' steel",
   link: "anchors",
@@ -62,4 +63,4 @@ export const steelTension = check({
   },
   advise: (inputs, outcome, say) =>
     `${say.show(outcome.demand, "force")} in one rod; ${inputs.rod} carries ${say.show(outcome.capacity, "force")}. Take thicker rods, a higher grade, or set them farther apart.`,
-});
+}));

@@ -19,9 +19,9 @@ export const anchorLines = linesOf("anchors", hasBase, [
   { id: "anchors.interaction", line: "Tension and shear of anchors acting together.", by: ["anchors.interaction"] },
   {
     id: "anchors.reinforcement",
-    line: "Anchor reinforcement in place of concrete breakout: vertical bars developed on both sides and within reach, hairpins in place of breakout in shear, and ties at the top of the pier.",
+    line: "Anchor reinforcement in place of concrete breakout: vertical bars of a pier, pedestal or wall developed on both sides and within reach, hairpins in place of breakout in shear, and ties at the top of the pier.",
     by: ["anchors.reinforcement-tension", "anchors.hairpins", "anchors.top-ties"],
-    left: "Bars of walls and pads in place of breakout in tension.",
+    left: "Bars set upright in a pad, and struts to bars that slope.",
   },
   { id: "anchors.spacing", line: "Least spacing, edge distance and cover of the anchors, and room for them in their concrete.", by: ["anchors.spacing", "anchors.fit"] },
   { id: "anchors.rods", line: "Ductility and bending of the rods, their marks, and errors of the pattern as built.", by: ["anchors.rod-steel", "anchors.as-built"] },

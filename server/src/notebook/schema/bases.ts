@@ -85,7 +85,7 @@ export const bases = named(
         bent: quantity("angle", "How far a rod was found bent, or is to be bent back.", { bounds: "zero or more" }),
       }),
     }),
-    "anchor reinforcement": choice(["none", "pier bars"], "What takes the tension where concrete breakout does not: nothing, or the vertical bars of the pier or pedestal near the rods, developed on both sides of the breakout surface.", {
+    "anchor reinforcement": choice(["none", "pier bars", "wall bars"], "What takes the tension where concrete breakout does not: nothing, or the vertical bars near the rods, of the pier or pedestal or of the wall, developed on both sides of the breakout surface.", {
       assumed: { text: "none", source: "the safe side; ACI 318-19 17.5.2.1 leaves it to the designer" },
     }),
     "seismic anchors": choice(["overstrength", "overstrength included", "stretch length"], "How the anchors are designed for an earthquake in seismic design category C to F: for forces with the overstrength of the system, or for stated reactions that have it in them already (ACI 318-19 17.10.5.3(d) and 17.10.6.3(c)); or in tension as ductile rods that stretch before the concrete breaks (17.10.5.3(a)), with the overstrength in shear."),
