@@ -92,6 +92,16 @@ export function troughWithWalls({ shape }: RoofPlane, closed: string | undefined
   );
 }
 
+/** Why there are no loads for a roof that meets a building, in words with what to do; undefined where there is a gap. */
+export function fastenedToBuilding({ blocked }: Roof): string | undefined {
+  const building = blocked?.value.building?.value;
+  if (building?.gap?.value !== 0) return undefined;
+  return (
+    `no gap is left between the roof and the building${building.edge ? ` at its ${building.edge.value} edge` : ""}: the wind on a canopy fastened to a building does not go by the figures of free roofs (ASCE 7-22 30.9 and 7-16 30.11 have canopies of their own, ASCE 7-10 has none), and is not covered here. ` +
+    "If the roof stands free, state its gap (blocked, building, gap); if it hangs on the building, find its wind another way and state the reactions"
+  );
+}
+
 /** How a roof with walls is taken, in words. */
 export const wallsRemark = (closed: string): string =>
   `Walls or panels close ${closed}: with a wall less than 80 % open the building is not open (ASCE 7-22 26.2). The wind is taken as the worst of a free roof, in obstructed flow too, and of a roof with walls: ` +

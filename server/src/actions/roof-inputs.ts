@@ -9,7 +9,7 @@ import { isByHand } from "./by-hand.js";
 import type { RoofDead } from "./dead.js";
 import { deadConflict, readDead } from "./dead-inputs.js";
 import type { NoActions } from "./demand.js";
-import { closedEdges, readBlocked, troughWithWalls } from "./blocked-inputs.js";
+import { closedEdges, fastenedToBuilding, readBlocked, troughWithWalls } from "./blocked-inputs.js";
 import { middleOfSide, type RoofPlane, type RoofShape } from "./roof-plane.js";
 import { readWater, type HeldWater } from "./gravity/rain.js";
 import type { SeismicInputs } from "./seismic/cases.js";
@@ -171,8 +171,8 @@ export function roofInputs(structure: LoadedStructure, roof: Roof): RoofInputs |
     service: { speed: site["service wind speed"]?.value, period: site["service wind"]?.value, category: site["risk category"]?.value },
   };
   if (wanted.missing.length > 0) return { unknown: `the loads need ${listed(wanted.missing)}` };
-  const trough = troughWithWalls(plane, inputs.closed);
-  if (trough) return { unknown: trough };
+  const beyond = troughWithWalls(plane, inputs.closed) ?? fastenedToBuilding(roof);
+  if (beyond) return { unknown: beyond };
   const unfit = inputs.seismic && seismicConflict(inputs.seismic, inputs.posts);
   if (unfit) return { unknown: unfit };
   return inputs;

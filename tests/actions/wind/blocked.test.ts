@@ -70,6 +70,12 @@ describe("a building close by", () => {
     expect(idsOf(building(5))).not.toContain("wind/south/B/obstructed");
   });
 
+  it("without a gap has the roof fastened to it: no figure of free roofs, and what to do", () => {
+    const fastened = (gap: number) => unknownOf({ roof: { blocked: nested({ building: { edge: "north", gap, height: 20 * foot } }) } });
+    expect(fastened(0)).toMatch(/^no gap is left between the roof and the building at its north edge: .*ASCE 7-22 30\.9.*state the reactions$/u);
+    expect(fastened(0.1)).toBe("");
+  });
+
   it("without its height is named", () => {
     expect(unknownOf({ roof: { blocked: nested({ building: { edge: "north", gap: 0.1 } }) } })).toBe("the loads need the height of the building close by (blocked, building, height)");
   });

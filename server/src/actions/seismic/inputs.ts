@@ -1,6 +1,7 @@
 /** Reads what an earthquake on the roof needs, and what is worth saying about it. */
 import { seismicSystemOf, type SeismicCategory, type SeismicSystem } from "../../catalog/seismic-systems.js";
 import { isAbove } from "../../mechanics/compare.js";
+import { holdsTop } from "../../mechanics/sway-stiffness.js";
 import type { Roof, Site } from "../../project/model.js";
 import type { Edition } from "../edition.js";
 import type { Wanted } from "../wanted.js";
@@ -38,7 +39,7 @@ export function readSeismic(site: Site, roof: Roof, standard: Edition, wanted: W
 }
 
 /** A column whose ends are not told apart stands as the way down takes it: fixed at its base, at its top as stated. */
-const isCantilevered = ({ ends, top }: RoofPost): boolean => (ends ? [ends.x, ends.y].some((held) => held.base && !held.top) : top === "pinned");
+const isCantilevered = ({ ends, top }: RoofPost): boolean => (ends ? [ends.x, ends.y].some((held) => held.base && !holdsTop(held)) : top === "pinned");
 
 /** A system that does not fit how the columns are held, in words. */
 export function seismicConflict({ site: { system } }: SeismicInputs, posts: readonly RoofPost[]): string | undefined {
@@ -54,6 +55,5 @@ export function seismicRemarks({ site: { system, standard }, category }: Seismic
   if (limit === "not permitted") remarks.push(`The ${system.name} are not permitted in seismic design category ${category} (${table}), but for exceptions of light one-story structures: show which one holds.`);
   else if (limit !== "any height" && isAbove(height, limit.height)) remarks.push(`The ${system.name} are permitted to ${limit.feet} ft in seismic design category ${category} (${table}), and the roof is higher.`);
   if (system.name.startsWith("special")) remarks.push(`R = ${system.R} asks for the special detailing of ${system.name}, which is not checked here.`);
-  if (system.cantilevered) remarks.push("Cantilevered columns may carry no more than 15 % of their axial strength together with an earthquake (ASCE 7 12.2.5.2, from memory), which is not checked here.");
   return remarks;
 }

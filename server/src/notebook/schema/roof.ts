@@ -81,7 +81,7 @@ export const roof = record("The roof, taken as rigid in its plane.", {
     }),
     building: record("A building close to one edge of the roof.", {
       edge: choice(["north", "east", "south", "west"], "The edge it stands before."),
-      gap: quantity("distance", "Gap between the roof and the building.", { bounds: "zero or more", units: ["in", "ft", "mm"] }),
+      gap: quantity("distance", "Gap between the roof and the building; a roof without one is fastened to it, and its wind is not covered.", { bounds: "zero or more", units: ["in", "ft", "mm"] }),
       height: quantity("distance", "Height of the building above grade."),
     }),
   }),
