@@ -90,7 +90,7 @@ const rockLines = linesOf("rock", isDoweled, [
     id: "rock.dowels",
     line: "Rock dowels in tension: steel, bar to grout, grout to rock, rock cone with overlap, group.",
     by: ["rock.dowel-steel", "rock.bar-bond", "rock.dowel-bond", "rock.cone", "rock.dowel-depth", "rock.dowel-development"],
-    left: "Rock dowels behind walls that hold back soil (earth pressure is not part of their pull), rock cones of neighboring lines, the strength of the rock itself, dowels in earthquakes.",
+    left: "Rock cones of neighboring lines, the strength of the rock itself (its weight alone counts), what earthquakes ask of dowels beyond their force.",
   },
   {
     id: "rock.dowel-details",
@@ -101,10 +101,10 @@ const rockLines = linesOf("rock", isDoweled, [
   {
     id: "rock.sliding",
     line: "Sliding on rock, with dowels, a key or benches; sloping rock.",
-    by: ["rock.sliding", "rock.surface"],
-    left: "Sliding of walls on rock that hold back soil, joints in the rock along which a block of it slides, and rock crushed beside the dowels.",
+    by: ["rock.sliding", "wall.sliding", "rock.surface"],
+    left: "Dowels as pins under walls that hold back soil, joints in the rock along which a block of it slides, and rock crushed beside the dowels.",
   },
-  { id: "rock.pressure", line: "Bearing on the rock.", by: ["rock.bearing"], left: "Bearing on rock under walls that hold back soil, and settlement on weathered rock." },
+  { id: "rock.pressure", line: "Bearing on the rock.", by: ["rock.bearing", "wall.bearing"], left: "Settlement on weathered rock." },
   { id: "rock.pad-concrete", line: "Concrete of the pad or footing on rock: bending, shear, least steel.", by: [] },
   { id: "rock.mixed", line: "All supports on rock or none.", by: ["site.one-ground"] },
 ]);

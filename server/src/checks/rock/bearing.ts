@@ -9,10 +9,9 @@ import type { Calc } from "../../formula/types.js";
 import { footingContact } from "../../mechanics/partial-contact.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { groundValue, type GroundValue } from "../site/ground-values.js";
-import { blockUnsound, isOnRock, readBlock, type RockBlock, sharedLength } from "./block.js";
+import { blockUnsound, isFreeOnRock, readBlock, type RockBlock, sharedLength } from "./block.js";
 import { acrossWall, atUnderside, type DowelInputs, dowelPull, dowelPullFormulas, heldPressure, heldPressureFormulas, readDowels, wallDirection } from "./dowel-force.js";
 import { pressureIn } from "./rows.js";
-import { earthLeftOut } from "./settle.js";
 
 export interface RockBearingInputs {
   readonly block: RockBlock;
@@ -65,7 +64,7 @@ export const rockBearing = check({
   seen: "Spalled rock and an open joint along the opposite edge of the footing.",
   range: "A rigid rectangular pad, or the length of a wall that acts with one post, on level rock; concentric, lifted at one edge or corner, or held down by dowels. Settlement is not checked. Pressure along a wall is even over the length per post.",
   formulas: [...dowelPullFormulas, ...heldPressureFormulas],
-  applies: isOnRock,
+  applies: isFreeOnRock,
   inputs: (support, gather, place): RockBearingInputs => {
     const stated = support.ground?.fields.bearing;
     blockUnsound(support, gather, stated, "bearing");
@@ -80,7 +79,7 @@ export const rockBearing = check({
     calc.note(inputs.bearing.from);
     const found = pressureOnRock(inputs, demand, calc);
     if ("because" in found) return unchecked(found.because);
-    return earthLeftOut(inputs.block, "pressure on the rock", weigh(found.pressure, inputs.bearing.value, "pressure"), calc);
+    return weigh(found.pressure, inputs.bearing.value, "pressure");
   },
   advise: (inputs, outcome, say) =>
     `the pressed edge bears ${say.show(outcome.demand, "pressure")}; ${say.show(outcome.capacity, "pressure")} allowed. Widen the ${inputs.block.body.type === "pad" ? "pad" : "footing"}${inputs.dowels ? "" : ", or hold its other edge down by dowels"}.`,

@@ -49,6 +49,9 @@ export const isWallOnRock = (support: Support): boolean =>
 
 export const isOnRock = (support: Support): boolean => isPadOnRock(support) || isWallOnRock(support);
 
+/** On rock, and holding no soil back: bearing and sliding of walls that do are looked at among the walls. */
+export const isFreeOnRock = (support: Support): boolean => isOnRock(support) && !(isWallOnRock(support) && (support.foundation?.fields.retains?.value ?? 0) > 0);
+
 /** On rock, and with dowels that somebody has described. */
 export const hasDowels = (support: Support): boolean => isOnRock(support) && support.foundation?.fields.dowels !== undefined;
 

@@ -9,7 +9,6 @@ import { formula } from "../../formula/declare.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { hasDowels } from "./block.js";
 import { dowelPull, type DowelInputs, dowelPullFormulas, readDowels } from "./dowel-force.js";
-import { earthLeftOut } from "./settle.js";
 
 const depth = { kind: "length", meaning: "least depth in sound rock" } as const;
 const diameter = { kind: "length", meaning: "diameter of the bar", field: "foundations.*.dowels.bar" } as const;
@@ -61,7 +60,7 @@ export const dowelDepth = check({
     const d_b = inputs.diameter;
     if (found.pull > 0) return weigh(calc(anchorDepth, { d_b }), inputs.intoRock, "length");
     calc.note("No dowel pulls: as pins against sliding they go this deep at least.");
-    return earthLeftOut(inputs.block, "pull on the dowels", weigh(calc(pinDepth, { d_b }), inputs.intoRock, "length"), calc);
+    return weigh(calc(pinDepth, { d_b }), inputs.intoRock, "length");
   },
   advise: (_inputs, outcome, say) =>
     `dowels ${say.show(outcome.capacity, "length")} into the rock; ${say.show(outcome.demand, "length")} is the least for what they do. Short pins stop sliding and are no anchors: drill deeper where the footing lifts, and have steel, bond and cone hold the pull.`,

@@ -16,7 +16,6 @@ import { padEditions } from "../footing/pad.js";
 import { hasDowels } from "./block.js";
 import { dowelPull, type DowelInputs, dowelPullFormulas, readDowels } from "./dowel-force.js";
 import { barStrength } from "./dowel-steel.js";
-import { earthLeftOut } from "./settle.js";
 
 export const neededLength = formula({
   id: "rock.development-needed",
@@ -110,7 +109,7 @@ export const dowelDevelopment = check({
   evaluate: (inputs, demand, calc): Outcome => {
     const found = dowelPull(inputs, demand, calc);
     if ("because" in found) return unchecked(found.because);
-    if (found.pull <= 0) return earthLeftOut(inputs.block, "pull on the dowels", weigh(0, inputs.inConcrete, "length"), calc);
+    if (found.pull <= 0) return weigh(0, inputs.inConcrete, "length");
     const l_d = fullLength(inputs, !inputs.isHooked, calc);
     if (inputs.isHooked) return weigh(l_d, inputs.inConcrete, "length");
     if (inputs.isSeismic) {
@@ -118,7 +117,7 @@ export const dowelDevelopment = check({
       return weigh(l_d, inputs.inConcrete, "length");
     }
     const needed = calc(neededLength, { l_d, T_1: found.pull, phiT_n: calc(barStrength, { f_y: inputs.f_y, A_s: inputs.area }) });
-    return earthLeftOut(inputs.block, "pull on the dowels", weigh(needed, inputs.inConcrete, "length"), calc);
+    return weigh(needed, inputs.inConcrete, "length");
   },
   advise: (inputs, outcome, say) =>
     `the ${inputs.bar} dowels are ${say.show(outcome.capacity, "length")} in the concrete; ${say.show(outcome.demand, "length")} needed for what they pull. ${inputs.isHooked ? "Thicken the footing, or use more and smaller bars" : "Take them higher, hook them, or use more and smaller bars"}.`,
@@ -142,7 +141,7 @@ export const dowelLap = check({
     const found = dowelPull(inputs, demand, calc);
     if ("because" in found) return unchecked(found.because);
     const lap = inputs.lap ?? 0;
-    if (found.pull <= 0) return earthLeftOut(inputs.block, "pull on the dowels", weigh(0, lap, "length"), calc);
+    if (found.pull <= 0) return weigh(0, lap, "length");
     return weigh(calc(lapNeeded, { l_d: fullLength(inputs, true, calc) }), lap, "length");
   },
   advise: (inputs, outcome, say) => `the ${inputs.bar} dowels lap the bars above by ${say.show(outcome.capacity, "length")}; ${say.show(outcome.demand, "length")} needed. Lengthen them.`,

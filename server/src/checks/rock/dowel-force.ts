@@ -10,8 +10,10 @@ import type { Calc } from "../../formula/types.js";
 import type { Support } from "../../project/model.js";
 import type { Gather } from "../contract.js";
 import { deadFactor } from "../site/dead-factor.js";
+import { readStability, type StabilityInputs } from "../wall/safety.js";
 import { momentResultant, momentX, momentY } from "../pier/grade-forces.js";
 import { blockArm, blockFormulas, blockWeight, readBlock, sharedLength, type RockBlock } from "./block.js";
+import { retainingFormulas, retainingPull } from "./retaining.js";
 import { type Direction, oneRowPull, outerRows, pressureFormulas, pressureIn, pullFormulas, pullIn } from "./rows.js";
 
 /** Where the dowels of a pad stand: so many side by side, evenly, about its middle. */
@@ -31,6 +33,8 @@ export interface DowelInputs {
   /** Rows along a wall, and the distance between two of them, m. */
   readonly rows: number;
   readonly rowSpacing: number;
+  /** Set where soil is held back. */
+  readonly retaining: StabilityInputs | undefined;
 }
 
 const gridOf = (count: number | undefined): Grid | undefined => (count === 1 ? { alongX: 1, alongY: 1 } : count === 4 ? { alongX: 2, alongY: 2 } : undefined);
@@ -65,14 +69,15 @@ export function readDowels(support: Support, gather: Gather, place: number): Dow
   if (block.body.type === "pad") {
     const { count, grid } = readGrid(support, gather);
     const spacing = count !== 1 ? gather.need(dowels?.spacing, "spacing of the dowels") : (gather.may(dowels?.spacing) ?? Number.NaN);
-    return { block, count, grid, spacing, rows: 1, rowSpacing: Number.NaN };
+    return { block, count, grid, spacing, rows: 1, rowSpacing: Number.NaN, retaining: undefined };
   }
   const count = gather.may(dowels?.count);
   const rows = gather.may(dowels?.rows) ?? 1;
   const spacing = count === undefined ? gather.need(dowels?.spacing, "spacing of the dowels") : (gather.may(dowels?.spacing) ?? Number.NaN);
   const rowSpacing = rows > 1 ? gather.need(dowels?.["row spacing"], "distance between the two rows of dowels (`row spacing`)") : Number.NaN;
   if (rowSpacing >= block.body.footingWidth) gather.block("the two rows of dowels stand wider apart than the footing: reduce `row spacing`");
-  return { block, count, grid: undefined, spacing, rows, rowSpacing };
+  const retaining = block.body.retains > 0 ? readStability(support, gather, place) : undefined;
+  return { block, count, grid: undefined, spacing, rows, rowSpacing, retaining };
 }
 
 const axial = { kind: "force", meaning: "axial force on the rock, compression positive", range: [-1e5, 1e5] } as const;
@@ -220,10 +225,11 @@ const directionsOf = (B: number, L: number, { alongX, alongY }: Grid, spacing: n
 ];
 
 /** The one direction of a wall, across it. */
-export function wallDirection({ block: { body }, count, spacing, rows, rowSpacing }: DowelInputs, calc: Calc): Direction | undefined {
+export function wallDirection({ block: { body }, count, spacing, rows, rowSpacing, retaining }: DowelInputs, calc: Calc): Direction | undefined {
   if (body.type !== "wall") return undefined;
-  const inRow = count !== undefined ? calc(inEachRow, { n: count, m: rows }) : calc(dowelsPerPost, { L_p: body.lengthPerPost, s: spacing });
-  return { across: body.footingWidth, along: body.lengthPerPost, rows, inRow, spacing: rowSpacing };
+  const L_p = retaining ? retaining.run : body.lengthPerPost;
+  const inRow = count !== undefined ? calc(inEachRow, { n: count, m: rows }) : calc(dowelsPerPost, { L_p, s: spacing });
+  return { across: body.footingWidth, along: L_p, rows, inRow, spacing: rowSpacing };
 }
 
 /** Moment across a wall at the middle of its footing. */
@@ -237,8 +243,9 @@ export function dowelPull(inputs: DowelInputs, demand: Demand, calc: Calc): Pull
   const { block } = inputs;
   const shared = sharedLength(block, calc);
   if (shared !== undefined) return { because: shared };
-  const forces = atUnderside(block, demand, calc);
   const direction = wallDirection(inputs, calc);
+  if (direction && inputs.retaining) return retainingPull(inputs.retaining, demand, ({ N, M_c }) => pullIn(direction, N, M_c, calc), calc);
+  const forces = atUnderside(block, demand, calc);
   return direction ? { pull: pullIn(direction, forces.N, acrossWall(block, forces, calc), calc) } : padPull(inputs, forces, calc);
 }
 
@@ -289,6 +296,6 @@ export function heldPressure({ block: { body }, count, grid, spacing }: DowelInp
 export const undersideFormulas = [...blockFormulas, netAxial, momentX, momentY, momentResultant, offMiddle] as const;
 
 /** What the pull on a dowel is found by. */
-export const dowelPullFormulas = [...undersideFormulas, kernRatio, evenPull, pureUplift, shareX, shareRest, ...pullFormulas, cornerPull, dowelsPerPost, inEachRow] as const;
+export const dowelPullFormulas = [...undersideFormulas, ...retainingFormulas, kernRatio, evenPull, pureUplift, shareX, shareRest, ...pullFormulas, cornerPull, dowelsPerPost, inEachRow] as const;
 
 export const heldPressureFormulas = [shareX, shareRest, ...pressureFormulas, edgesTogether, dowelsPerPost, inEachRow] as const;

@@ -39,7 +39,7 @@ export const dowelSteel = check({
   fails: "The dowel bar yields and the footing lifts off the rock.",
   seen: "An open joint under the footing after a storm, with the bars still fast in the rock.",
   range:
-    "Tension; shear on the dowels is in the check of sliding. The footing is rigid. Dowels stand evenly about the middle of a pad, in a grid that is known where the moment lifts an edge; a wall has one row along its middle or two, and the moment is taken across it. Earth pressure on a wall is left out.",
+    "Tension; shear on the dowels is in the check of sliding. The footing is rigid. Dowels stand evenly about the middle of a pad, in a grid that is known where the moment lifts an edge; a wall has one row along its middle or two, and the moment is taken across it; behind a wall that holds soil back its pressure is counted, with the fill and without it.",
   formulas: [...dowelPullFormulas, barStrength],
   applies: isOnRock,
   inputs: (support, gather, place): DowelSteelInputs => {

@@ -15,10 +15,9 @@ import { frictionForce, padFace, readGrip, restingDead } from "../footing/slidin
 import { shearResultant } from "../pier/grade-forces.js";
 import { deadFactor } from "../site/dead-factor.js";
 import { groundValue, type GroundValue } from "../site/ground-values.js";
-import { blockUnsound, blockWeight, isOnRock, readBlock, type RockBlock, sharedLength } from "./block.js";
+import { blockUnsound, blockWeight, isFreeOnRock, readBlock, type RockBlock, sharedLength } from "./block.js";
 import { pinDepth } from "./dowel-depth.js";
 import { atUnderside, dowelPull, type DowelInputs, dowelPullFormulas, readDowels, wallDirection } from "./dowel-force.js";
-import { earthLeftOut } from "./settle.js";
 
 const steel = { kind: "area", meaning: "nominal area of the bar", field: "foundations.*.dowels.bar" } as const;
 const yieldStrength = { kind: "steelStress", meaning: "yield strength of the bar", field: "foundations.*.dowels.grade" } as const;
@@ -173,7 +172,7 @@ export const rockSliding = check({
   range:
     "Dead load alone gives friction, uplift taken off, and none is left under a net pull; of a reaction given already combined only the weight of the concrete counts. A key bears on the rock before it and shears as plain concrete. Dowels count as pins in shear, less what they pull, where they go deep enough to be pins; the rock crushed beside them is left out. Soil before the footing is not counted.",
   formulas: [...dowelPullFormulas, shearResultant, restingDead, rockAngle, downSlope, squareToSlope, frictionForce, keyBottom, padFace, rootStrength, keyShear, pinDepth, inAll, pinsTogether, holdsTogether],
-  applies: isOnRock,
+  applies: isFreeOnRock,
   inputs: (support, gather, place): RockSlidingInputs => {
     const grip = readGrip(support, gather);
     if (grip.by === "cohesion") gather.block("the class of the ground is a soil, and the footing stands on rock: state the class of the rock, or `friction`");
@@ -206,7 +205,7 @@ export const rockSliding = check({
     const R_k = keyHolds(inputs.key, block, calc);
     const R_d = pinsHold(inputs.pins, demand, calc);
     if (R_d > 0) calc.note(N <= 0 ? "There is a net pull: friction does not count, and dowels and key alone are relied on." : "Friction and key come first; the dowels are counted besides, as pins.");
-    return earthLeftOut(block, "push on the wall", weigh(V_s, calc(holdsTogether, { R_f, R_k, R_d }), "force"), calc);
+    return weigh(V_s, calc(holdsTogether, { R_f, R_k, R_d }), "force");
   },
   advise: (inputs, outcome, say) =>
     `${say.show(outcome.demand, "force")} pushes the footing along the rock; ${say.show(outcome.capacity, "force")} holds it. ${inputs.slope > 0 ? "Cut the rock into level benches, or cut" : "Cut"} a key into it${inputs.key ? " that is deeper" : ""}, make the footing heavier, or add dowels as pins.`,
