@@ -58,9 +58,16 @@ export const rowPull = formula({ id: "base.row-pull", text: "T = max(0, q_m * Y 
 
 export const rodOfRow = formula({ id: "base.rod-of-row", text: "T_1 = T / n_r", source: "statics", symbols: { T_1: force("tension of one rod by this direction"), T: force("tension of the row of rods"), n_r: { kind: "number", meaning: "rods in the row" } } });
 
+export const evenRod = formula({
+  id: "base.even-rod",
+  text: "T_1 = -P / n",
+  source: "statics: uplift without moment, shared by all rods",
+  symbols: { T_1: force("tension of one rod by this direction"), P, n: { kind: "number", meaning: "rods", field: "bases.*.anchors.count" } },
+});
+
 export const liftedRod = formula({
   id: "base.lifted-rod",
-  text: "T_1 = -P / n + (M == 0 ? 0 : abs(M) / (2 * f * n_r))",
+  text: "T_1 = -P / n + abs(M) / (2 * f * n_r)",
   source: "statics: uplift so large that no side of the plate bears, shared by all rods, the moment by the outer rows",
   symbols: { T_1: force("tension of one rod by this direction"), P, n: { kind: "number", meaning: "rods", field: "bases.*.anchors.count" }, M, f, n_r: { kind: "number", meaning: "rods in the row" } },
 });
@@ -113,6 +120,7 @@ function pullAlong({ B, N, rods }: BaseInputs, { along, M: moment, isPositive }:
     }
   }
   const M_r = calc(aboutRods, { M: moment, P: axial, f });
+  if (M_r <= 0 && moment === 0) return calc(evenRod, { P: axial, n: rods.length });
   if (M_r <= 0) return calc(liftedRod, { P: axial, n: rods.length, M: moment, f, n_r });
   const M_q = calc(mostAboutRods, { q_m, f, N_l });
   if (M_r > M_q) {
@@ -139,7 +147,7 @@ export const oneWay = check({
   range:
     "Each direction by itself with the whole axial force and a block of the full bearing strength; their pulls added at the corner rod, which is more than the exact contact gives where the axial force presses. Not for a plate on leveling nuts without grout. Shear of the rods and the concrete round them are for the checks of the anchors.",
   formulas: [
-    ...confinedRatioFormulas, bearingStrength, bearingPerLength, eccentricity, criticalEccentricity, smallMomentBlock, aboutRods, mostAboutRods, largeMomentBlock, rowPull, rodOfRow, liftedRod, cornerPull, rodStrength, concreteModulus,
+    ...confinedRatioFormulas, bearingStrength, bearingPerLength, eccentricity, criticalEccentricity, smallMomentBlock, aboutRods, mostAboutRods, largeMomentBlock, rowPull, rodOfRow, evenRod, liftedRod, cornerPull, rodStrength, concreteModulus,
     modularRatio, againstExact,
   ],
   applies: ({ base }) => base !== undefined && !(base.fields["leveling nuts"]?.value === true && base.fields.grout?.value === 0),
