@@ -165,7 +165,13 @@ const wall = `  wall:
     thickness: 22 in
     height: 3 ft                   # above its footing
     above grade: 6 in
-    footing: 42 in x 14 in         # wide, thick
+    footing:
+      width: 42 in
+      thickness: 14 in
+      bottom bars: no. 4 at 7 in   # across the wall
+      top bars: no. 4 at 7 in
+      long bars: 6 no. 5           # along the wall
+    hooked bars: yes
     length per post: 14 ft         # length of wall that acts with one post in uplift
     retains: 0 ft                  # height of soil held back
 ${dowels("", "16 in")}`;

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { CheckDecl } from "../../../server/src/checks/contract.js";
 import { wallBearing } from "../../../server/src/checks/wall/bearing.js";
 import { wallOverturning } from "../../../server/src/checks/wall/overturning.js";
 import { wallSliding } from "../../../server/src/checks/wall/sliding.js";
@@ -29,9 +30,9 @@ const wallOf = (more: Fields = {}, fill: Fields | null = {}, ground: Fields = {}
 };
 const away = { P: 2 * kip, Vy: -0.9 * kip, Mx: 9 * kipFoot };
 const toward = { P: 2 * kip, Vy: 0.9 * kip, Mx: -9 * kipFoot };
-const checks = [wallOverturning, wallSliding, wallBearing, wallUplift] as const;
-const ratio = (check: (typeof checks)[number], support: ReturnType<typeof wallOf>, demand: ReturnType<typeof allowable>) => {
-  const { demand: d, capacity } = weigh(check as typeof wallOverturning, support, demand);
+const checks: readonly CheckDecl<any, any>[] = [wallOverturning, wallSliding, wallBearing, wallUplift];
+const ratio = (check: CheckDecl<any, any>, support: ReturnType<typeof wallOf>, demand: ReturnType<typeof allowable>) => {
+  const { demand: d, capacity } = weigh(check, support, demand);
   return d / capacity;
 };
 
@@ -42,7 +43,7 @@ describe("A wall that holds nothing back", () => {
       const support = wallOf({}, null);
       const one = allowable({ P: P * kip, Vy: -V * kip, Mx: M * kipFoot }, dead);
       const other = allowable({ P: P * kip, Vy: V * kip, Mx: -M * kipFoot }, dead);
-      for (const check of [wallOverturning, wallSliding, wallUplift] as const) expect(ratio(check, support, one)).toBeCloseTo(ratio(check, support, other), 9);
+      for (const check of [wallOverturning, wallSliding, wallUplift] as readonly CheckDecl<any, any>[]) expect(ratio(check, support, one)).toBeCloseTo(ratio(check, support, other), 9);
     }));
   });
   it("holds the same whichever of its two directions it runs in", () => {
@@ -74,7 +75,7 @@ describe("A wall that holds soil back", () => {
   });
   it("is not answered for an earthquake in category D, where the soil itself shakes", () => {
     const shaken = allowable(away, [{ factor: 1, type: "D" }, { factor: 0.7, type: "E" }]);
-    for (const check of [wallOverturning, wallSliding, wallBearing] as const) {
+    for (const check of [wallOverturning, wallSliding, wallBearing] as readonly CheckDecl<any, any>[]) {
       const found = outcomeOf(check, wallOf({}, {}, {}, { "seismic design category": "D" }), shaken);
       expect(found.type === "unchecked" && found.because).toMatch(/category D the soil behind a wall presses more/);
       expect(outcomeOf(check, wallOf({}, null, {}, { "seismic design category": "D" }), shaken).type).toBe("weighed");

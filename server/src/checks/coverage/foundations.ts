@@ -67,8 +67,8 @@ const footingLines = linesOf("footing", isFooting, [
   {
     id: "footing.strip",
     line: "Strip footings under walls on soil: bearing, overturning, sliding, their concrete and steel.",
-    by: ["wall.bearing", "wall.overturning", "wall.sliding", "wall.uplift"],
-    left: "Strip footings under walls on soil: their concrete and steel; the bearing capacity equation, settlement, and the wall as a beam between its posts.",
+    by: ["wall.bearing", "wall.overturning", "wall.sliding", "wall.uplift", "wall.strip-flexure", "wall.strip-shear", "wall.strip-development", "wall.strip-least-steel", "wall.strip-bar-spacing"],
+    left: "Strip footings under walls on soil: footings without bars, the bearing capacity equation, settlement, and the wall as a beam between its posts.",
     applies: (support) => isWall(support) && isOnSoil(support),
   },
 ]);
@@ -105,7 +105,12 @@ const rockLines = linesOf("rock", isDoweled, [
     left: "Dowels as pins under walls that hold back soil, joints in the rock along which a block of it slides, and rock crushed beside the dowels.",
   },
   { id: "rock.pressure", line: "Bearing on the rock.", by: ["rock.bearing", "wall.bearing"], left: "Settlement on weathered rock." },
-  { id: "rock.pad-concrete", line: "Concrete of the pad or footing on rock: bending, shear, least steel.", by: [] },
+  {
+    id: "rock.pad-concrete",
+    line: "Concrete of the pad or footing on rock: bending, shear, least steel.",
+    by: ["wall.strip-flexure", "wall.strip-shear", "wall.strip-development", "wall.strip-least-steel", "wall.strip-bar-spacing"],
+    left: "Concrete of a pad on rock, and of footings without bars: bending, shear, least steel.",
+  },
   { id: "rock.mixed", line: "All supports on rock or none.", by: ["site.one-ground"] },
 ]);
 

@@ -289,6 +289,9 @@ export interface Weights {
   readonly concrete: number;
   /** About the edge of the toe, N·m. */
   readonly moment: number;
+  /** Of the total, the soil straight above the heel and the wedge below the slope. */
+  readonly heelSoil: number;
+  readonly wedge: number;
 }
 
 /** What soil is counted on the footing: all of it where it presses; where it holds, what is held back, and the rest if it is tested. */
@@ -311,7 +314,7 @@ const weigh = (soil: Soil) =>
     }
     const args = { W_f, W_w, W_t, W_h, W_s };
     const concrete = calc(weightTogether, { ...args, W_t: 0, W_h: 0, W_s: 0 });
-    return { total: calc(weightTogether, args), concrete, moment: calc(momentOfWeight, { ...args, B, b_t, t_w, b_h }) };
+    return { total: calc(weightTogether, args), concrete, moment: calc(momentOfWeight, { ...args, B, b_t, t_w, b_h }), heelSoil: W_h, wedge: W_s };
   });
 
 const weighers: Readonly<Record<Soil, ReturnType<typeof weigh>>> = { all: weigh("all"), "all but the fill": weigh("all but the fill"), "holds with the fill": weigh("holds with the fill"), "holds without the fill": weigh("holds without the fill") };

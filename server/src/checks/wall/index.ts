@@ -2,6 +2,20 @@ import type { CheckDecl } from "../contract.js";
 import { wallBearing } from "./bearing.js";
 import { wallOverturning } from "./overturning.js";
 import { wallSliding } from "./sliding.js";
+import { wallStripDevelopment } from "./strip-development.js";
+import { wallStripSpacing, wallStripSteel } from "./strip-details.js";
+import { wallStripFlexure } from "./strip-flexure.js";
+import { wallStripShear } from "./strip-shear.js";
 import { wallUplift } from "./uplift.js";
 
-export const wallChecks: readonly CheckDecl[] = [wallUplift, wallOverturning, wallSliding, wallBearing];
+export const wallChecks: readonly CheckDecl[] = [
+  wallUplift,
+  wallOverturning,
+  wallSliding,
+  wallBearing,
+  wallStripFlexure,
+  wallStripShear,
+  wallStripDevelopment,
+  wallStripSteel,
+  wallStripSpacing,
+];

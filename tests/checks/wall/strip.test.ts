@@ -1,0 +1,100 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { wallStripDevelopment } from "../../../server/src/checks/wall/strip-development.js";
+import { wallStripSpacing, wallStripSteel } from "../../../server/src/checks/wall/strip-details.js";
+import { wallStripFlexure } from "../../../server/src/checks/wall/strip-flexure.js";
+import { wallStripShear } from "../../../server/src/checks/wall/strip-shear.js";
+import { solveHalfContact } from "../../../server/src/mechanics/half-contact.js";
+import { pressureOver } from "../../../server/src/mechanics/footing-section.js";
+import { foot, inch, kip, kipFoot, psi } from "../given.js";
+import { outcomeOf, pcf, psfPerFoot, standing, stepsFor, strengthOf, weigh } from "../ground.js";
+
+type Fields = Readonly<Record<string, unknown>>;
+
+const no4 = { name: "no. 4", diameter: 0.5 * inch, area: 0.2 * inch ** 2 };
+const terms = [{ factor: 1.2, type: "D" }, { factor: 1, type: "W" }] as const;
+const light = [{ factor: 0.9, type: "D" }, { factor: 1, type: "W" }] as const;
+const fill = { side: "north", method: "equivalent fluid", "unit weight": 120 * pcf, "equivalent fluid": 45 * psfPerFoot, surcharge: 0, drained: true };
+
+const wallOf = (strip: Fields = {}, more: Fields = {}, site: Fields = {}) => {
+  const made = standing({
+    site: { "seismic design category": "B", ...site },
+    ground: { kind: "soil", class: "GP", "unit weight": 120 * pcf },
+    foundation: {
+      kind: "wall on footing", concrete: 4000 * psi, "bar grade": "Gr 60", cover: 3 * inch, length: 8 * foot, thickness: 1 * foot, height: 4 * foot, depth: 1 * foot, retains: 0,
+      footing: { width: 5 * foot, thickness: 1 * foot, "bottom bars": { bar: no4, spacing: 9 * inch }, "long bars": { bar: no4, count: 8 }, ...strip },
+      ...more,
+    },
+  });
+  return { ...made, codes: { ...made.codes, overturning: { value: "factored dead load", path: "", span: made.span } } } as typeof made;
+};
+const flexure = (support: ReturnType<typeof wallOf>, base: Parameters<typeof strengthOf>[0], by: Parameters<typeof strengthOf>[1] = terms) => weigh(wallStripFlexure, support, strengthOf(base, by));
+
+describe("The strip footing under a wall", () => {
+  it("is bent and sheared alike by winds from either side where the wall stands on its middle", () => {
+    fc.assert(fc.property(fc.double({ min: 0, max: 30, noNaN: true }), fc.double({ min: 0.1, max: 8, noNaN: true }), (P, M) => {
+      for (const check of [wallStripFlexure, wallStripShear]) {
+        const one = weigh<any>(check, wallOf(), strengthOf({ P: P * kip, Mx: M * kipFoot }, terms)).demand;
+        const other = weigh<any>(check, wallOf(), strengthOf({ P: P * kip, Mx: -M * kipFoot }, terms)).demand;
+        expect(one / other).toBeCloseTo(1, 9);
+      }
+    }), { numRuns: 40 });
+  });
+  it("is bent more by a larger load and by a larger moment", () => {
+    fc.assert(fc.property(fc.double({ min: 2, max: 30, noNaN: true }), fc.double({ min: 0, max: 6, noNaN: true }), fc.double({ min: 0.1, max: 4, noNaN: true }), (P, M, more) => {
+      const at = (p: number, m: number) => flexure(wallOf(), { P: p * kip, Mx: m * kipFoot }).demand;
+      expect(at(P + more, M)).toBeGreaterThan(at(P, M));
+      expect(at(P, M + more)).toBeGreaterThan(at(P, M));
+    }), { numRuns: 40 });
+  });
+  it("is pressed evenly without a moment: 20 kip on 40 sq ft bend 2 ft of it with 8 kip-ft", () => {
+    // Own weight cancels but for the wall's own 1.2 x 4.8 kip.
+    expect(flexure(wallOf(), { P: 20 * kip }).demand / kipFoot).toBeCloseTo(((20 + 5.76) / 40) * 2 * 8, 6);
+  });
+  it("has its heel bent downward by the soil on it, and needs its top", () => {
+    const strip = { toe: 0.5 * foot, heel: 3.5 * foot };
+    const held = { retains: 3 * foot, fill };
+    const bare = flexure(wallOf(strip, held), { P: 0 });
+    const barred = flexure(wallOf({ ...strip, "top bars": { bar: no4, spacing: 9 * inch } }, held), { P: 0 });
+    expect(bare.demand).toBeCloseTo(barred.demand, 6);
+    // Plain: 0.6 x 5 sqrt(f'c) on 10 in of 8 ft; by no. 4 at 9 in at the top as at the bottom.
+    expect(bare.capacity / kipFoot).toBeCloseTo((0.6 * 5 * Math.sqrt(4000) * 96 * 100) / 6 / 12000, 4);
+    expect(barred.capacity).toBeCloseTo(flexure(wallOf(), { P: 20 * kip }).capacity, 3);
+    expect(stepsFor(wallStripFlexure, wallOf(strip, held), strengthOf({ P: 0 }, terms)).notes.join(" ")).toMatch(/heel bends downward/);
+    const inD = outcomeOf(wallStripFlexure, wallOf(strip, held, { "seismic design category": "D" }), strengthOf({ P: 0 }, terms));
+    expect(inD.type === "unchecked" && inD.because).toMatch(/state top bars/);
+  });
+  it("is not answered where it tips over, with what to do", () => {
+    const found = outcomeOf(wallStripFlexure, wallOf(), strengthOf({ P: 1 * kip, Mx: 60 * kipFoot }, light));
+    expect(found.type === "unchecked" && found.because).toMatch(/Widen the footing/);
+  });
+  it("needs hooks where its toe is short: half an inch needs 12 in at least, straight", () => {
+    const short = { width: 3 * foot };
+    const straight = weigh(wallStripDevelopment, wallOf(short), strengthOf({ P: 20 * kip }, terms));
+    expect([straight.demand / inch, straight.capacity / inch]).toEqual([expect.closeTo(12, 6), expect.closeTo(9, 6)]);
+    const hooked = weigh(wallStripDevelopment, wallOf(short, { "hooked bars": true }), strengthOf({ P: 20 * kip }, terms));
+    // 1.25 x (4000/15000 + 0.6) x 60000 / (55 sqrt(4000)) x 0.5^1.5.
+    expect(hooked.demand / inch).toBeCloseTo((1.25 * (4 / 15 + 0.6) * 60000 * 0.5 ** 1.5) / (55 * Math.sqrt(4000)), 4);
+  });
+  it("in category D has its bars developed in full", () => {
+    const { demand } = weigh(wallStripDevelopment, wallOf({}, {}, { "seismic design category": "D" }), strengthOf({ P: 20 * kip }, terms));
+    expect(demand / inch).toBeCloseTo((60000 / (25 * Math.sqrt(4000))) * 0.5, 4);
+  });
+  it("has 0.0018 of its section both ways, and bars at most 18 in apart", () => {
+    const few = weigh(wallStripSteel, wallOf({ "long bars": { bar: no4, count: 6 } }), strengthOf({ P: 0 }));
+    expect([few.demand / inch ** 2, few.capacity / inch ** 2]).toEqual([expect.closeTo(0.0018 * 60 * 12, 6), expect.closeTo(1.2, 6)]);
+    const wide = weigh(wallStripSpacing, wallOf({ "top bars": { bar: no4, spacing: 20 * inch } }), strengthOf({ P: 0 }));
+    expect([wide.demand / inch, wide.capacity / inch]).toEqual([expect.closeTo(20, 6), expect.closeTo(18, 6)]);
+  });
+});
+
+describe("A strip held down along its middle", () => {
+  it("presses with half of its width, in balance with the moment", () => {
+    fc.assert(fc.property(fc.double({ min: -50, max: 50, noNaN: true }).filter((m) => Math.abs(m) > 1e-3), fc.double({ min: 0.3, max: 4, noNaN: true }), fc.double({ min: 0.5, max: 6, noNaN: true }), (moment, width, length) => {
+      const found = solveHalfContact({ width, length, moment });
+      const sum = pressureOver(found, { west: -width / 2, east: width / 2, south: -length / 2, north: length / 2 });
+      expect(sum.alongX / moment).toBeCloseTo(1, 9);
+      expect(sum.force / ((3 * Math.abs(moment)) / width)).toBeCloseTo(1, 9);
+    }));
+  });
+});
