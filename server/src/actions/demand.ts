@@ -4,6 +4,7 @@
  */
 import type { Step } from "../formula/types.js";
 import type { Forces } from "../mechanics/forces.js";
+import type { PlacedForces } from "../mechanics/forces-together.js";
 
 export type { Forces };
 
@@ -66,6 +67,8 @@ export interface Demand<L extends Level = Level> {
   readonly earthquake?: Forces;
   /** Movement of the column top in plan, east and north, m; known where the roof's loads were carried down. */
   readonly sway?: { readonly x: number; readonly y: number };
+  /** Set where several columns stand on one pad: each from the middle of their line, m, with its own forces; `base` is then all of them together. */
+  readonly parts?: readonly PlacedForces[];
   /** In words, why these forces do not hold for the structure: what they try is not checked. */
   readonly beyond?: string;
   /** Set where second order has been looked at for the whole story: by how much moments and movements are magnified along each axis. */

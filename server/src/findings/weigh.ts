@@ -1,6 +1,7 @@
 /** Runs one check over every column of a support and every combination, and keeps the worst. */
 import type { ColumnActions, Demand, Level, NoActions } from "../actions/demand.js";
-import { levelsTried, type CheckDecl, type Gather, type Outcome, type Weighed } from "../checks/contract.js";
+import { demandsTogether } from "../actions/together.js";
+import { levelsTried, sharesPad, type CheckDecl, type Gather, type Outcome, type Weighed } from "../checks/contract.js";
 import { editionBlock } from "../checks/editions.js";
 import { plainCalc } from "../formula/calc.js";
 import { isAbove } from "../mechanics/compare.js";
@@ -112,7 +113,10 @@ export function weighCheck(
   }
   const fallback = check.fixedBy(support)?.span ?? support.span;
   const none = isNone(actions);
-  const demands = support.places.map((_, i) => (none ? [] : demandsOf(actions[i], check, support)));
+  const each = support.places.map((_, i) => (none ? [] : demandsOf(actions[i], check, support)));
+  // Columns on one pad press on the ground together.
+  const isOne = check.wholePad === true && sharesPad(support);
+  const demands = isOne ? [demandsTogether(each, support.places)] : each;
   const gathered: Gathered[] = [];
   const done = (state: State, more: Partial<CheckResult> = {}): Weighing => ({
     result: { check, support, state, place: 0, inputs: gathered[0]?.inputs ?? {}, used: gathered[0]?.used ?? [], at: fallback, ...more },
@@ -122,7 +126,7 @@ export function weighCheck(
     reaching: actions,
   });
   try {
-    for (let place = 0; place < support.places.length; place += 1) gathered.push(gatherInputs(check, support, place));
+    for (let place = 0; place < demands.length; place += 1) gathered.push(gatherInputs(check, support, place));
     const fresh = done("holds");
     if (earlier && sameWork(earlier, fresh) && !none) {
       // Same numbers, perhaps written elsewhere: the answer stays, its places are renewed.

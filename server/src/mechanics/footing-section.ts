@@ -116,11 +116,11 @@ export const footingOverhang: Routine<OverhangArgs, Overhang> = {
 };
 
 export interface OutsideArgs extends Omit<OverhangArgs, "across" | "at"> {
-  /** Sides of the critical section round the middle, m. */
-  readonly inside: { readonly width: number; readonly length: number };
+  /** Sides of the critical section, m, and its middle from that of the footing, where the column stands off it. */
+  readonly inside: { readonly width: number; readonly length: number; readonly x?: number; readonly y?: number };
 }
 
-/** What acts outside a section round the middle: force up, N, and its moments toward the east and the north, N·m. */
+/** What acts outside the section: force up, N, and its moments toward the east and the north about the middle of the section, N·m. */
 export interface Outside {
   readonly force: number;
   readonly alongX: number;
@@ -128,11 +128,14 @@ export interface Outside {
 }
 
 export function solveOutside({ pressure, width, length, down, inside }: OutsideArgs): Outside {
-  const centered = (x: number, y: number): Rectangle => ({ west: -x / 2, east: x / 2, south: -y / 2, north: y / 2 });
-  const all = pressureOver(pressure, centered(width, length));
-  const within = pressureOver(pressure, centered(inside.width, inside.length));
+  const { x = 0, y = 0 } = inside;
+  const all = pressureOver(pressure, { west: -width / 2, east: width / 2, south: -length / 2, north: length / 2 });
+  const within = pressureOver(pressure, { west: x - inside.width / 2, east: x + inside.width / 2, south: y - inside.length / 2, north: y + inside.length / 2 });
   const weight = down * (width * length - inside.width * inside.length);
-  return { force: all.force - within.force - weight, alongX: all.alongX - within.alongX, alongY: all.alongY - within.alongY };
+  const lifted = all.force - within.force;
+  // The weight outside has its own middle where the section stands off that of the footing: that of all of it less that of the part inside.
+  const arm = down * width * length;
+  return { force: lifted - weight, alongX: all.alongX - within.alongX - x * lifted + x * arm, alongY: all.alongY - within.alongY - y * lifted + y * arm };
 }
 
 /** {@link solveOutside} as a step of a calculation. */

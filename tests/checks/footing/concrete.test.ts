@@ -205,7 +205,7 @@ describe("Laws of the concrete of a footing", () => {
   const loads = fc.record({ P: force(60), Vx: force(4), Vy: force(4), Mx: force(30), My: force(30) });
   const si = ({ P, Vx, Vy, Mx, My }: { P: number; Vx: number; Vy: number; Mx: number; My: number }): Forces => ({ P: P * kip, Vx: Vx * kip, Vy: Vy * kip, Mx: Mx * kipFoot, My: My * kipFoot });
   const side = fc.double({ min: 2.5, max: 10, noNaN: true });
-  const checks = footingChecks.filter(({ level }) => level === "strength");
+  const checks = footingChecks.filter(({ id, level, applies }) => level === "strength" && applies(pad({})) && !id.startsWith("footing.pedestal"));
 
   it("none gives a number that is none, or a negative one, for thousands of loads and sizes", () => {
     fc.assert(

@@ -44,6 +44,7 @@ export const bearingCapacity = check({
   id: "footing.bearing-capacity",
   title: "Bearing capacity of the ground",
   link: "footing",
+  wholePad: true,
   level: "allowable",
   clause: "IBC 2021 1806.2 (values by investigation); general bearing capacity equation of foundation textbooks",
   fails: "The ground shears out from under the footing along a curved surface.",

@@ -18,12 +18,13 @@ export const footingBearing = check({
   id: "footing.bearing",
   title: "Bearing under the footing",
   link: "footing",
+  wholePad: true,
   level: "allowable",
   clause: "IBC 2021 1806.2, Table 1806.2",
   fails: "The ground under the pressed edge of the pad gives way.",
   seen: "A column that has gone down and leans, and a roof that sags to it.",
   range:
-    "A rigid rectangular pad with its column on its middle, wholly in contact or lifted at one edge or corner. Gross pressure: concrete and soil on the pad count in full where the combination presses, buoyant and without loose soil where its dead load is reduced. Settlement is not checked, neither slopes nor neighboring footings.",
+    "A rigid rectangular pad, wholly in contact or lifted at one edge or corner. Gross pressure: concrete and soil on the pad count in full where the combination presses, buoyant and without loose soil where its dead load is reduced. Settlement is looked at on its own where the modulus of the ground is stated; slopes and neighboring footings are not looked at.",
   formulas: undersideFormulas,
   applies: isFooting,
   inputs: (support, gather): BearingInputs => ({

@@ -1,8 +1,8 @@
-/** Size and weight of a footing on its ground: a pad, alone or with a pedestal on its middle, and the soil on it. */
+/** Size and weight of a footing on its ground: a pad, alone or with a pedestal, and the soil on it. */
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import type { Support } from "../../project/model.js";
-import type { Gather } from "../contract.js";
+import { type Gather, sharesPad } from "../contract.js";
 
 export interface Pedestal {
   readonly shape: "none" | "rectangle" | "round";
@@ -11,6 +11,8 @@ export interface Pedestal {
   readonly length: number;
   /** Above the pad, m. */
   readonly height: number;
+  /** How many stand on the pad, where it is more than one. */
+  readonly count?: number;
 }
 
 export interface FootingBody {
@@ -21,6 +23,8 @@ export interface FootingBody {
   /** Depth of the underside below grade, m. */
   readonly depth: number;
   readonly pedestal: Pedestal;
+  /** How far the column stands off the middle of the pad, to the east and to the north, m. */
+  readonly offset: { readonly x: number; readonly y: number };
   readonly grout: number;
   readonly plate: number;
   /** Soil on the pad: its height, m, and its unit weight, N/m³. */
@@ -129,7 +133,8 @@ export function readFooting(support: Support, gather: Gather): FootingBody {
     length: gather.need(f?.length, "length of the pad"),
     thickness: t,
     depth: d,
-    pedestal: readPedestal(support, gather, t, d),
+    pedestal: sharesPad(support) ? { ...readPedestal(support, gather, t, d), count: support.places.length } : readPedestal(support, gather, t, d),
+    offset: { x: gather.may(f?.["off middle"]?.value.x) ?? 0, y: gather.may(f?.["off middle"]?.value.y) ?? 0 },
     grout: gather.may(support.base?.fields.grout) ?? 0,
     plate: gather.may(support.base?.fields.plate?.value.thickness) ?? 0,
     soilHeight,
@@ -159,9 +164,21 @@ function readPedestal(support: Support, gather: Gather, t: number, d: number): P
   return { shape: "rectangle", width: gather.need(stated.width, "width of the pedestal"), length: gather.need(stated.length, "length of the pedestal"), height };
 }
 
-/** Area of the pedestal in plan, m²; zero where there is none. */
+export const allPedestals = formula({
+  id: "footing.pedestals",
+  text: "A_p = n * A_1",
+  source: "arithmetic",
+  symbols: { A_p: pedestalArea, n: { kind: "number", meaning: "columns on the pad" }, A_1: { kind: "planArea", meaning: "area of one pedestal in plan" } },
+});
+
+/** Area of the pedestals in plan, m²; zero where there is none. */
 export function pedestalAreaOf({ pedestal }: FootingBody, calc: Calc): number {
   if (pedestal.shape === "none") return 0;
+  const one = areaOfOne(pedestal, calc);
+  return pedestal.count === undefined ? one : calc(allPedestals, { n: pedestal.count, A_1: one });
+}
+
+function areaOfOne(pedestal: Pedestal, calc: Calc): number {
   return pedestal.shape === "round" ? calc(roundPedestal, { D_p: pedestal.width }) : calc(squaredPedestal, { c_x: pedestal.width, c_y: pedestal.length });
 }
 
@@ -185,4 +202,4 @@ export function weightsOf(body: FootingBody, purpose: Purpose, calc: Calc): { re
 /** Height of the column base above the underside, m. */
 export const armOf = ({ thickness, pedestal, grout, plate }: FootingBody, calc: Calc): number => calc(armToPedestal, { t: thickness, h_p: pedestal.height, t_g: grout, t_p: plate });
 
-export const bodyFormulas = [roundPedestal, squaredPedestal, concreteWeight, soilOverPad, armToPedestal] as const;
+export const bodyFormulas = [roundPedestal, squaredPedestal, allPedestals, concreteWeight, soilOverPad, armToPedestal] as const;

@@ -12,10 +12,11 @@ import { check, unchecked, weigh } from "../contract.js";
 import { bendingFormulas, reinforcedStrength, tooMuchSteel } from "./bending.js";
 import { developmentFormulas, hooked, straight } from "./bar-development.js";
 import { isFooting } from "./body.js";
+import { isShared } from "./shared-pad.js";
 import { bandMoment, bandShare, bottomBending } from "./flexure.js";
 import { rootStrength } from "./one-way-shear.js";
 import { type BothWays, type Mat, padEditions, type PadInputs, readPad } from "./pad.js";
-import { actingOn, type Acting, largestReverse, overhangs, sectionFormulas } from "./sections.js";
+import { actingOn, farFace, type Acting, largestReverse, overhangs, sectionFormulas } from "./sections.js";
 
 export const lengthAtHand = formula({
   id: "footing.length-at-hand",
@@ -56,14 +57,15 @@ const highCast = 0.3048;
 function lengths(inputs: DevelopmentInputs, mats: BothWays, moments: { readonly x: Pair; readonly y: Pair }, isHigh: boolean, calc: Calc): Pair {
   const { cover: c_c, face, f_y, fprime_c, edition } = inputs;
   const s_c = calc(rootStrength, { fprime_c });
-  const one = (mat: Mat, moment: Pair, b: number, x_f: number): Pair => {
+  const one = (mat: Mat, moment: Pair, b: number, x: number, e: number): Pair => {
+    const x_f = e === 0 ? x : calc(farFace, { e, x_f: x });
     const capacity = Math.max(0, calc(lengthAtHand, { b, x_f, c_c }));
     if (inputs.isHooked) return { demand: moment.demand > 0 ? hooked(mat, f_y, fprime_c, s_c, edition, calc) : 0, capacity };
     const l_d = straight(mat, c_c, f_y, s_c, isHigh, edition, calc);
     const M_u = inputs.isFull ? moment.capacity : moment.demand;
     return { demand: moment.demand > 0 ? calc(lengthNeeded, { l_d, M_u, phiM_n: moment.capacity }) : 0, capacity };
   };
-  return worseOf(one(mats.x, moments.x, inputs.width, face.x), one(mats.y, moments.y, inputs.length, face.y));
+  return worseOf(one(mats.x, moments.x, inputs.width, face.x, inputs.offset.x), one(mats.y, moments.y, inputs.length, face.y, inputs.offset.y));
 }
 
 function topMoments(inputs: DevelopmentInputs, top: BothWays, acting: Exclude<Acting, { because: string } | undefined>, calc: Calc): { readonly x: Pair; readonly y: Pair } | undefined {
@@ -86,10 +88,11 @@ export const footingDevelopment = check({
   fails: "The bars are too short beyond the face of the pedestal and pull out before they yield.",
   seen: "A pad cracked at its pedestal, with bars that have slipped at its edge.",
   range: "Uncoated deformed bars that reach from cover to cover, straight or with standard hooks at both ends. Bottom bars, and top bars where the pad lifts.",
-  formulas: [...sectionFormulas, ...bendingFormulas, bandShare, bandMoment, rootStrength, ...developmentFormulas, lengthAtHand, lengthNeeded],
+  formulas: [...sectionFormulas, ...bendingFormulas, bandShare, bandMoment, rootStrength, ...developmentFormulas, farFace, lengthAtHand, lengthNeeded],
   applies: isFooting,
   inputs: (support, gather): DevelopmentInputs => {
     const category = gather.may(support.site["seismic design category"]);
+    if (isShared(support)) gather.block("the development of the bars of a pad under several columns is not worked out: run them through from end to end and have their laps and ends detailed");
     return { ...readPad(support, gather), isHooked: gather.may(support.foundation?.fields["hooked bars"]) ?? false, isFull: category !== undefined && fullCategories.has(category) };
   },
   fixedBy: (support) => support.foundation?.fields["bottom bars"] ?? support.foundation,

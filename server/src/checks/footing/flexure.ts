@@ -9,8 +9,8 @@ import type { Calc } from "../../formula/types.js";
 import { type Pair, worseOf } from "../../mechanics/worse.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { bendingFormulas, reinforcedStrength, tooMuchSteel } from "./bending.js";
-import { isFooting } from "./body.js";
 import { padEditions, type PadInputs, readPad } from "./pad.js";
+import { isOwn } from "./shared-pad.js";
 import { actingOn, type Acting, largest, overhangs, sectionFormulas } from "./sections.js";
 
 export const bandShare = formula({
@@ -55,7 +55,7 @@ export const footingFlexure = check({
   seen: "A pad cracked along the face of its pedestal.",
   range: "Bars evenly spaced, effective depth the mean of the two layers; net of the weight of the pad and of the soil on it.",
   formulas: [...sectionFormulas, ...bendingFormulas, bandShare, bandMoment],
-  applies: isFooting,
+  applies: isOwn,
   inputs: readPad,
   fixedBy: (support) => support.foundation?.fields["bottom bars"] ?? support.foundation,
   evaluate: (inputs, demand, calc) => {

@@ -21,6 +21,32 @@ export const netLoad = formula({
   },
 });
 
+const axial = { kind: "force", meaning: "axial force at the column base, compression positive", range: [-1e5, 1e5] } as const;
+
+export const offMiddleX = formula({
+  id: "footing.moment-x-off-middle",
+  text: "M_x = M_x0 - P * e_y",
+  source: "statics",
+  symbols: {
+    M_x: { kind: "moment", meaning: "moment about the east axis through the middle of the pad" },
+    M_x0: { kind: "moment", meaning: "the same about the column", range: [-1e5, 1e5] },
+    P: axial,
+    e_y: { kind: "length", meaning: "column off the middle to the north", field: "foundations.*.off middle.y", range: [-1, 1] },
+  },
+});
+
+export const offMiddleY = formula({
+  id: "footing.moment-y-off-middle",
+  text: "M_y = M_y0 + P * e_x",
+  source: "statics",
+  symbols: {
+    M_y: { kind: "moment", meaning: "moment about the north axis through the middle of the pad" },
+    M_y0: { kind: "moment", meaning: "the same about the column", range: [-1e5, 1e5] },
+    P: axial,
+    e_x: { kind: "length", meaning: "column off the middle to the east", field: "foundations.*.off middle.x", range: [-1, 1] },
+  },
+});
+
 export interface Underside {
   /** Down positive, N. */
   readonly N: number;
@@ -43,10 +69,15 @@ export function atUnderside(body: FootingBody, demand: Demand, purpose: Purpose 
   calc.note(note);
   const a = armOf(body, calc);
   const N = calc(netLoad, { P: base.P, f_D, W_c, W_s });
-  return { N, M_x: calc(momentX, { M_xb: base.Mx, V_y: base.Vy, a }), M_y: calc(momentY, { M_yb: base.My, V_x: base.Vx, a }), W_c, W_s, f_D };
+  const M_x = calc(momentX, { M_xb: base.Mx, V_y: base.Vy, a });
+  const M_y = calc(momentY, { M_yb: base.My, V_x: base.Vx, a });
+  const { x: e_x, y: e_y } = body.offset;
+  if (e_x === 0 && e_y === 0) return { N, M_x, M_y, W_c, W_s, f_D };
+  calc.note("The column stands off the middle of the pad: its axial force has a moment about the middle. The pedestal's own weight counts at the middle.");
+  return { N, M_x: calc(offMiddleX, { M_x0: M_x, P: base.P, e_y }), M_y: calc(offMiddleY, { M_y0: M_y, P: base.P, e_x }), W_c, W_s, f_D };
 }
 
-export const undersideFormulas = [...bodyFormulas, netLoad, momentX, momentY] as const;
+export const undersideFormulas = [...bodyFormulas, netLoad, momentX, momentY, offMiddleX, offMiddleY] as const;
 
 export interface ContactArgs extends FootingArgs {
   readonly demand: Demand;

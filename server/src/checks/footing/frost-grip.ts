@@ -34,6 +34,13 @@ export const pedestalPerimeter = formula({
   },
 });
 
+export const allPerimeters = formula({
+  id: "footing.pedestal-perimeters",
+  text: "p_p = n * p_1",
+  source: "arithmetic",
+  symbols: { p_p, n: { kind: "number", meaning: "columns on the pad" }, p_1: { kind: "distance", meaning: "perimeter of one pedestal" } },
+});
+
 export const footingGrip = formula({
   id: "footing.frost-grip",
   text: "F_g = tau_a * (p_p * min(z_f, h_s) + 2 * (B + L) * max(min(z_f, d) - h_s, 0 * d))",
@@ -71,7 +78,8 @@ interface Found {
 const found = calculatedOnce((inputs: FootingGripInputs, calc: Calc): Found => {
   const { pedestal, width: B, length: L, thickness: t, depth: d, soilHeight, frost, stress } = inputs;
   const p_p = pedestal.shape === "none" ? 0 : pedestal.shape === "round" ? calc(roundPedestalPerimeter, { D_p: pedestal.width }) : calc(pedestalPerimeter, { c_x: pedestal.width, c_y: pedestal.length });
-  const grip = calc(footingGrip, { tau_a: stress, p_p, z_f: frost, h_s: soilHeight, B, L, d });
+  const all = pedestal.count === undefined ? p_p : calc(allPerimeters, { n: pedestal.count, p_1: p_p });
+  const grip = calc(footingGrip, { tau_a: stress, p_p: all, z_f: frost, h_s: soilHeight, B, L, d });
   const { concrete } = weightsOf({ ...inputs, soilHeight: 0 }, "holds", calc);
   const thawed = calc(thawedSoil, { h_s: soilHeight, z_f: frost });
   if (!inputs.isSoilCounted) calc.note("The backfill is loose, or not said to be compacted and tested: the soil above the pad is not counted to hold it.");
@@ -83,12 +91,13 @@ export const footingFrostGrip = check({
   id: "footing.frost-grip",
   title: "Grip of frost on the footing",
   link: "footing",
+  wholePad: true,
   level: "allowable",
   clause: "common practice, no source",
   fails: "Frozen ground lifts the footing by the side of its pedestal.",
   seen: "A light canopy that has risen over some winters though its pads stand below the frost.",
   range: "Where an adfreeze stress is stated for the ground. The whole side in the frost depth is gripped at once; a sleeve or a drained filling is said by a lower stress. Wind does not pull at the same time. Ground that freezes below the pad is not looked at here.",
-  formulas: [...bodyFormulas, roundPedestalPerimeter, pedestalPerimeter, footingGrip, thawedSoil, heldInFrost, heldWithoutColumn],
+  formulas: [...bodyFormulas, roundPedestalPerimeter, pedestalPerimeter, allPerimeters, footingGrip, thawedSoil, heldInFrost, heldWithoutColumn],
   applies: (support) => isFooting(support) && isGripped(support),
   inputs: (support, gather): FootingGripInputs => ({
     ...readFooting(support, gather),

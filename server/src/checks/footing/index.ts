@@ -3,6 +3,7 @@ import { footingBarSpacing } from "./bar-spacing.js";
 import { footingBearing } from "./bearing.js";
 import { bearingCapacity } from "./bearing-capacity.js";
 import { blockChecks } from "./block-checks.js";
+import { combinedBending, combinedShear } from "./combined.js";
 import { footingDevelopment } from "./development.js";
 import { footingFlexure } from "./flexure.js";
 import { footingFrostGrip } from "./frost-grip.js";
@@ -35,6 +36,8 @@ export const footingChecks: readonly CheckDecl[] = [
   footingTwoWayShear,
   footingOneWayShear,
   footingFlexure,
+  combinedBending,
+  combinedShear,
   footingTopFlexure,
   footingLeastSteel,
   footingBarSpacing,

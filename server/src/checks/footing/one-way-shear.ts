@@ -9,8 +9,8 @@ import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import { worseOf } from "../../mechanics/worse.js";
 import { check, unchecked, weigh } from "../contract.js";
-import { isFooting } from "./body.js";
 import { padEditions, type PadInputs, readPad } from "./pad.js";
+import { isOwn } from "./shared-pad.js";
 import { actingOn, largestEither, overhangs, sectionFormulas } from "./sections.js";
 
 const strength = { kind: "stress", meaning: "concrete strength", field: "foundations.*.concrete" } as const;
@@ -79,7 +79,7 @@ export const footingOneWayShear = check({
   seen: "A column that has dropped, its pad broken in two below grade.",
   range: "Normalweight concrete, no stirrups, the bottom bars counted as fully developed at the section; net of the weight of the pad and of the soil on it. Upward and downward shear are held against the same strength.",
   formulas: [...sectionFormulas, shearSection, rootStrength, steelRatio, oneWayWithoutStirrups, oneWayEarlier],
-  applies: isFooting,
+  applies: isOwn,
   inputs: readPad,
   fixedBy: (support) => support.foundation?.fields.thickness ?? support.foundation,
   evaluate: (inputs, demand, calc) => {

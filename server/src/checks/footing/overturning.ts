@@ -81,6 +81,7 @@ export const footingOverturning = check({
   id: "footing.overturning",
   title: "Overturning of the footing",
   link: "footing",
+  wholePad: true,
   level: "allowable",
   clause: "IBC 2021 1605.1.1; ASCE 7-22 2.4.1",
   fails: "The pull and the push of the roof have more moment about the edge of the pad than the weight holds.",

@@ -4,6 +4,7 @@ import { formula } from "../../formula/declare.js";
 import type { Support } from "../../project/model.js";
 import { halfOf } from "../base/member.js";
 import type { Gather } from "../contract.js";
+import { farFace } from "./sections.js";
 import { type FootingBody, readFooting } from "./body.js";
 
 /** Bars of one direction. */
@@ -145,7 +146,9 @@ export function readPad(support: Support, gather: Gather): PadInputs {
   const c_c = gather.need(f?.cover, "clear cover of the bars");
   const grade = findBarGrade(gather.needs(f?.["bar grade"], "grade of the bars") ?? "60");
   const sides = columnSides(support, body, gather);
-  if (sides.x > body.width || sides.y > body.length) gather.block("the pad is narrower than what stands on it: widen the pad");
+  const isOff = (e: number, side: number, b: number): boolean => e !== 0 && farFace.value({ e, x_f: halfOf.value({ b: side }) }) > halfOf.value({ b });
+  if (isOff(body.offset.x, sides.x, body.width) || isOff(body.offset.y, sides.y, body.length)) gather.block("the column stands so far off the middle that it leaves the pad: widen the pad or set the column nearer to its middle");
+  else if (sides.x > body.width || sides.y > body.length) gather.block("the pad is narrower than what stands on it: widen the pad");
   return {
     ...body,
     edition: gather.needs(support.codes.concrete, "edition of the concrete standard") ?? "",

@@ -22,8 +22,6 @@ export const weightBelow = formula({
   constants: { gamma_c: "150 lbf/ft^3", gamma_w: "62.4 lbf/ft^3" },
 });
 
-export const sectionFormulas = [...undersideFormulas, weightBelow] as const;
-
 /** What presses up and what lies on the pad in one combination; or why it cannot be told; or nothing, where nothing acts. */
 export type Acting = { readonly pressure: FootingPressure; readonly down: number } | { readonly because: string } | undefined;
 
@@ -39,9 +37,39 @@ export function actingOn(body: FootingBody, demand: Demand<"strength">, purpose:
   return { pressure, down };
 }
 
-/** The two overhangs along an axis, cut at a distance from the middle. */
-export const overhangs = (body: FootingBody, { pressure, down }: Exclude<Acting, undefined | { because: string }>, across: "x" | "y", at: number, calc: Calc): Overhang =>
-  calc.routine(footingOverhang, { pressure, width: body.width, length: body.length, down, across, at });
+export const lowSection = formula({
+  id: "footing.low-section",
+  text: "x_1 = x_s - e",
+  source: "geometry: the column stands off the middle",
+  symbols: { x_1: { kind: "length", meaning: "section toward the west or south, from the middle" }, x_s: { kind: "length", meaning: "section from the middle of the column" }, e: { kind: "length", meaning: "column off the middle", field: "foundations.*.off middle.x", range: [-1, 1] } },
+});
+
+export const farFace = formula({
+  id: "footing.far-face",
+  text: "x_n = abs(e) + x_f",
+  source: "geometry: the face nearest to an edge where the column stands off the middle",
+  symbols: { x_n: { kind: "length", meaning: "farther face of the pedestal, from the middle of the pad" }, e: { kind: "length", meaning: "column off the middle", field: "foundations.*.off middle.x", range: [-1, 1] }, x_f: { kind: "length", meaning: "face of the pedestal, from its middle" } },
+});
+
+export const highSection = formula({
+  id: "footing.high-section",
+  text: "x_2 = x_s + e",
+  source: "geometry: the column stands off the middle",
+  symbols: { x_2: { kind: "length", meaning: "section toward the east or north, from the middle" }, x_s: { kind: "length", meaning: "section from the middle of the column" }, e: { kind: "length", meaning: "column off the middle", field: "foundations.*.off middle.x", range: [-1, 1] } },
+});
+
+export const sectionFormulas = [...undersideFormulas, weightBelow, lowSection, highSection] as const;
+
+/** The two overhangs along an axis, cut at a distance from the middle of the column. */
+export function overhangs(body: FootingBody, { pressure, down }: Exclude<Acting, undefined | { because: string }>, across: "x" | "y", at: number, calc: Calc): Overhang {
+  const { width, length } = body;
+  const e = body.offset[across];
+  const cut = (where: number): Overhang => calc.routine(footingOverhang, { pressure, width, length, down, across, at: where });
+  if (e === 0) return cut(at);
+  const low = cut(calc(lowSection, { x_s: at, e }));
+  const high = cut(calc(highSection, { x_s: at, e }));
+  return { shear: [low.shear[0], high.shear[1]], moment: [low.moment[0], high.moment[1]] };
+}
 
 /** Largest of the two, not below zero. */
 export const largest = ([low, high]: readonly [number, number]): number => Math.max(low, high, 0);

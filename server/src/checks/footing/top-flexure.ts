@@ -8,9 +8,9 @@
 import { worseOf } from "../../mechanics/worse.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { bendingFormulas, plainStrength, reinforcedStrength, tooMuchSteel } from "./bending.js";
-import { isFooting } from "./body.js";
 import { rootStrength } from "./one-way-shear.js";
 import { padEditions, type PadInputs, readPad } from "./pad.js";
+import { isOwn } from "./shared-pad.js";
 import { actingOn, largestReverse, overhangs, sectionFormulas } from "./sections.js";
 
 export interface TopInputs extends PadInputs {
@@ -31,7 +31,7 @@ export const footingTopFlexure = check({
   seen: "A pad broken beside its pedestal after the first storm that lifted it.",
   range: "By top bars where there are some, otherwise as plain concrete. Weight of the soil above is counted both ways: as it holds, and in full as it hangs on the pad. Soil held by a cone or by friction is not hung on the pad.",
   formulas: [...sectionFormulas, ...bendingFormulas, rootStrength, plainStrength],
-  applies: isFooting,
+  applies: isOwn,
   inputs: (support, gather): TopInputs => {
     const category = gather.may(support.site["seismic design category"]);
     return { ...readPad(support, gather), plainBarred: category !== undefined && barred.has(category) ? category : undefined };

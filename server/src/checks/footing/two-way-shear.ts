@@ -5,12 +5,17 @@
  * ACI 318-19 22.6.5.2 at d/2 round the pedestal, lambda_s = 1 by 13.2.6.2; moments transferred both ways by eccentricity of shear (8.4.4.2.2),
  * their stresses added at the worst corner. ACI 318-14 has the same without the size effect.
  */
+import type { Demand } from "../../actions/demand.js";
 import { formula } from "../../formula/declare.js";
-import { outsideForces } from "../../mechanics/footing-section.js";
+import type { Calc } from "../../formula/types.js";
+import { momentX, momentY } from "../pier/grade-forces.js";
+import { type Outside, outsideForces } from "../../mechanics/footing-section.js";
 import { check, unchecked, weigh } from "../contract.js";
-import { isFooting } from "./body.js";
+import { armOf, isFooting } from "./body.js";
 import { rootStrength } from "./one-way-shear.js";
 import { padEditions, type PadInputs, readPad } from "./pad.js";
+import { placeOnPad } from "./combined.js";
+import { isShared, readShared } from "./shared-pad.js";
 import { actingOn, sectionFormulas } from "./sections.js";
 
 const along = { kind: "length", meaning: "critical section along x" } as const;
@@ -38,6 +43,22 @@ export const sideRatio = formula({
   source: "ACI 318-19 22.6.5.3: long side over short side of the column",
   symbols: { beta: { kind: "ratio", meaning: "long side over short side of the pedestal" }, x_f: { kind: "length", meaning: "half of the pedestal along x" }, y_f: { kind: "length", meaning: "half of the pedestal along y" } },
 });
+
+export const farSide = formula({
+  id: "footing.far-side",
+  text: "x_c = abs(e) + b_1 / 2",
+  source: "geometry: the column stands off the middle",
+  symbols: { x_c: { kind: "length", meaning: "far side of the critical section from the middle of the pad" }, e: { kind: "length", meaning: "column off the middle", field: "foundations.*.off middle.x", range: [-1, 1] }, b_1: { kind: "length", meaning: "side of the critical section" } },
+});
+
+export const padHalf = formula({
+  id: "footing.pad-half",
+  text: "x_e = b / 2",
+  source: "geometry",
+  symbols: { x_e: { kind: "length", meaning: "edge of the pad from its middle" }, b: { kind: "length", meaning: "side of the pad" } },
+});
+
+const reachesEdge = (e: number, b_1: number, b: number, calc: Calc): boolean => e !== 0 && calc(farSide, { e, b_1 }) >= calc(padHalf, { b });
 
 export const punchingStress = formula({
   id: "footing.punching-strength",
@@ -96,6 +117,18 @@ export const punchingDemand = formula({
   },
 });
 
+export interface PunchingInputs extends PadInputs {
+  /** Place of the column from the middle of a pad that it shares with others, m. */
+  readonly onShared?: { readonly x: number; readonly y: number };
+}
+
+/** On a pad of several columns each one punches with all of its force: the pressure inside the section is not taken off, the safe side. */
+function wholeColumn(inputs: PunchingInputs, { base }: Demand, calc: Calc): Outside {
+  calc.note("The pad carries several columns: all of this one's force goes through the section, and the pressure inside it is not taken off.");
+  const a = armOf(inputs, calc);
+  return { force: base.P, alongX: calc(momentY, { M_yb: base.My, V_x: base.Vx, a }), alongY: calc(momentX, { M_xb: base.Mx, V_y: base.Vy, a }) };
+}
+
 export const footingTwoWayShear = check({
   id: "footing.two-way-shear",
   title: "Punching of the pad",
@@ -105,10 +138,15 @@ export const footingTwoWayShear = check({
   editions: padEditions,
   fails: "The pedestal or plate punches through the pad and pushes a pyramid of concrete out.",
   seen: "A column that has dropped and leans, the pad cracked in a ring round it.",
-  range: "Normalweight concrete, no shear reinforcement, the column on the middle of the pad. A section that reaches the edge of the pad cannot punch; one-way shear answers there. A pull through the pad is held against the same strength.",
-  formulas: [...sectionFormulas, criticalSide, criticalPerimeter, sideRatio, rootStrength, punchingStress, shearShare, sectionProperty, punchingDemand],
+  range: "Normalweight concrete, no shear reinforcement. A section that reaches the edge of the pad cannot punch; one-way shear answers there. A pull through the pad is held against the same strength.",
+  formulas: [...sectionFormulas, criticalSide, criticalPerimeter, farSide, padHalf, sideRatio, rootStrength, punchingStress, shearShare, sectionProperty, punchingDemand],
   applies: isFooting,
-  inputs: (support, gather): PadInputs => readPad(support, gather),
+  inputs: (support, gather, place): PunchingInputs => {
+    const pad = readPad(support, gather);
+    if (!isShared(support)) return pad;
+    const { x, y } = readShared(support, gather).places[place];
+    return { ...pad, onShared: { x: placeOnPad.value({ x_0: x, e: pad.offset.x }), y: placeOnPad.value({ x_0: y, e: pad.offset.y }) } };
+  },
   fixedBy: (support) => support.foundation?.fields.thickness ?? support.foundation,
   evaluate: (inputs, demand, calc) => {
     const { face, width, length } = inputs;
@@ -122,10 +160,13 @@ export const footingTwoWayShear = check({
       calc.note("The section at d/2 round the pedestal reaches the edge of the pad: it cannot punch, and one-way shear answers.");
       return weigh(0, capacity, "stress");
     }
-    const acting = actingOn(inputs, demand, "by factor", calc);
-    if (!acting) return weigh(0, capacity, "stress");
-    if ("because" in acting) return unchecked(acting.because);
-    const { force: V_u, alongX: M_ux, alongY: M_uy } = calc.routine(outsideForces, { ...acting, width, length, inside: { width: b_x, length: b_y } });
+    const { x, y } = inputs.onShared ?? inputs.offset;
+    if (reachesEdge(x, b_x, width, calc) || reachesEdge(y, b_y, length, calc)) return unchecked("the column stands so far off the middle that the section at d/2 round it leaves the pad; punching at an edge is not worked out. Set the column nearer to the middle, or widen the pad");
+    const through = inputs.onShared ? wholeColumn(inputs, demand, calc) : undefined;
+    const acting = through ? undefined : actingOn(inputs, demand, "by factor", calc);
+    if (!acting && !through) return weigh(0, capacity, "stress");
+    if (acting && "because" in acting) return unchecked(acting.because);
+    const { force: V_u, alongX: M_ux, alongY: M_uy } = through ?? calc.routine(outsideForces, { ...acting!, width, length, inside: { width: b_x, length: b_y, x, y } });
     const v_u = calc(punchingDemand, {
       V_u,
       b_o,

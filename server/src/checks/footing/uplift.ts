@@ -123,6 +123,7 @@ export const footingUplift = check({
   id: "footing.uplift",
   title: "Uplift of the footing",
   link: "footing",
+  wholePad: true,
   level: "allowable",
   clause: "ASCE 7-22 2.4.1",
   fails: "The pull of the roof is more than the footing and the soil it lifts weigh.",

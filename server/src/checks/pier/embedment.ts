@@ -215,7 +215,7 @@ export const pierEmbedment = check({
       restrained: isHeld(hold),
       looselyHeld: hold.isStated && !isHeld(hold),
       falls: falls(support),
-      short: isShort(support) ? gather.may(pier?.["taken as"]) : undefined,
+      short: isShort(support) ? (gather.may(pier?.["taken as"]) ?? "pole and block") : undefined,
       ignored: gather.may(pier?.["ignored depth"]) ?? 0,
       grout: gather.may(support.base?.fields.grout) ?? 0,
       plate: gather.may(support.base?.fields.plate?.value.thickness) ?? 0,
@@ -233,7 +233,7 @@ export const pierEmbedment = check({
     if (inputs.falls) calc.note("The ground falls away beside the pier: the lateral bearing stated is taken as one found for that slope.");
     if (inputs.looselyHeld) calc.note("What lies at grade is no rigid slab tied to the pier: the pier is taken as free at grade.");
     if (inputs.short !== undefined)
-      calc.note(`The pier is less than two widths deep: it works as much like a block as like a pole${inputs.short === "pole" ? ", and is said to be taken as a pole alone" : " and is looked at as a block as well (overturning, bearing, sliding)"}.`);
+      calc.note(`The pier is less than two widths deep: it works as much like a block as like a pole${inputs.short === "pole" ? ", and is said to be taken as a pole alone" : inputs.restrained ? ", but is held at grade" : " and is looked at as a block as well (overturning, bearing, sliding)"}.`);
     let p = inputs.lateralBearing.value;
     if (inputs.isolated && isShortTerm(demand.combination.terms)) {
       calc.note("Half an inch of movement at grade is said to do no harm, and the load is short-term: the lateral bearing is doubled. The movement is held against that half inch on its own.");

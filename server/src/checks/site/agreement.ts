@@ -15,7 +15,7 @@ import { nearestNeighbors } from "../../mechanics/nearest-neighbor.js";
 import type { Structure, Support } from "../../project/model.js";
 import { format } from "../../units/format.js";
 import type { UnitSystem } from "../../units/kinds.js";
-import type { RuleDecl, RuleFinding } from "../contract.js";
+import { type RuleDecl, type RuleFinding, sharesPad } from "../contract.js";
 import { topOfConcrete } from "./concrete-top.js";
 
 export const baseByColumn = formula({
@@ -140,7 +140,7 @@ interface Placed {
 /** Whether the pads below two columns lie over each other. */
 function padsMeet(a: Placed, b: Placed): boolean {
   const [one, other] = [padOf(a.support), padOf(b.support)];
-  if (!one || !other) return false;
+  if (!one || !other || (a.support === b.support && sharesPad(a.support))) return false;
   const isNear = (axis: "x" | "y"): boolean => isBelow(offset.value({ x_1: a[axis], x_2: b[axis] }), halfSum.value({ b_1: one[axis], b_2: other[axis] }));
   return isNear("x") && isNear("y");
 }

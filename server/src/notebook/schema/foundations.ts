@@ -100,7 +100,7 @@ export const foundations = named(
     height: quantity("distance", "Height of the wall above its footing."),
     footing: stripFooting,
     pedestal: record(
-      "The pedestal on the middle of a footing's pad. Its height follows from the depth, the top of concrete and the thickness of the pad.",
+      "The pedestal on a footing's pad, on its middle where nothing else is said. Its height follows from the depth, the top of concrete and the thickness of the pad.",
       {
         width: quantity("length", "Side of the pedestal along x.", { units: ["in", "mm"] }),
         length: quantity("length", "Side of the pedestal along y.", { units: ["in", "mm"] }),
@@ -108,6 +108,13 @@ export const foundations = named(
       },
       pedestalShortForm,
     ),
+    "shared by line": yesNo("Whether all the columns of a line stand on this one pad, its middle under that of the line; otherwise each column has a pad of its own.", {
+      assumed: { text: "no", source: "the usual case: a pad under each column" },
+    }),
+    "off middle": record("How far the column and its pedestal stand off the middle of the pad; left out, they stand on it.", {
+      x: quantity("length", "To the east; to the west negative.", { bounds: "any", units: ["in", "mm"] }),
+      y: quantity("length", "To the north; to the south negative.", { bounds: "any", units: ["in", "mm"] }),
+    }),
     "bottom bars": mats("bottom"),
     "top bars": mats("top"),
     "hooked bars": yesNo("Whether the bars of the pad end in standard hooks.", { assumed: { text: "no", source: "the safe side for their development" } }),
