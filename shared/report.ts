@@ -159,6 +159,8 @@ export interface SupportReport {
 }
 
 export interface StructureReport {
+  /** The load path, roof to ground, drawn. */
+  readonly loadPath?: readonly DrawingReport[];
   readonly name: string;
   readonly stage?: string;
   readonly units: "US" | "SI";

@@ -1,8 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import type { Demand } from "../../server/src/actions/demand.js";
 import { picturedChecks, picturesOf } from "../../server/src/drawing/pictures.js";
 import { picturesOfSupport } from "../../server/src/drawing/support-pictures.js";
+import type { Support } from "../../server/src/project/model.js";
 import { checkText } from "../../server/src/engine/check-text.js";
 import { allChecks } from "../../server/src/checks/registry.js";
 import { format } from "../../server/src/units/format.js";
@@ -12,6 +14,11 @@ import { faultsOf } from "./sound.js";
 const samples = readdirSync("samples").filter((name) => name.endsWith(".rootfast")).map((name) => ({ name, text: readFileSync(join("samples", name), "utf8") }));
 const folder = join(__dirname, "../worked-examples");
 const examples = readdirSync(folder).filter((name) => name.endsWith(".md") && name !== "README.md").map((name) => ({ name, text: readExample(readFileSync(join(folder, name), "utf8")).notebook }));
+
+const demandsAt = (document: ReturnType<typeof checkText>["documents"][number], support: Support): readonly Demand[] => {
+  const reaching = document.actions.of(support);
+  return "unknown" in reaching ? [] : reaching.flatMap(({ strength }) => strength);
+};
 
 const documentsOf = (text: string) => checkText(text).documents.map((document) => ({ document, show: ((value, kind) => format(value, kind, document.system)) as Parameters<typeof picturesOf>[1] }));
 
@@ -24,7 +31,7 @@ describe("pictures", () => {
   it.each([...samples, ...examples])("of $name are sound and stay inside their frames", ({ text }) => {
     const faults = documentsOf(text).flatMap(({ document, show }) => [
       ...document.structure.supports.flatMap((support) => picturesOfSupport(support, show).flatMap(({ svg }) => faultsOf(svg).map((fault) => `${support.path}: ${fault}`))),
-      ...document.checks.flatMap((result) => picturesOf(result, show).flatMap(({ svg }) => faultsOf(svg).map((fault) => `${result.support.path} ${result.check.id}: ${fault}`))),
+      ...document.checks.flatMap((result) => picturesOf(result, show, demandsAt(document, result.support)).flatMap(({ svg }) => faultsOf(svg).map((fault) => `${result.support.path} ${result.check.id}: ${fault}`))),
     ]);
     expect(faults).toEqual([]);
   });

@@ -67,7 +67,9 @@ function wall(fields: Foundation): Outline | undefined {
   const strip = footing?.value;
   if (!thickness || !height || !strip?.width || !strip.thickness) return undefined;
   const half = thickness.value / 2;
-  const top = fields["above grade"]?.value ?? 0;
+  // Its height above the lower ground is stated, or follows from the depth.
+  const stated = fields["above grade"] && !fields["above grade"].assumed ? fields["above grade"].value : undefined;
+  const top = stated ?? (fields.depth ? height.value + strip.thickness.value - fields.depth.value : 0);
   const shoulder = top - height.value;
   const bottom = shoulder - strip.thickness.value;
   const rest = strip.width.value - thickness.value;

@@ -21,7 +21,10 @@ import { amount } from "./amount.js";
 import { cautionsFor } from "./cautions.js";
 import type { Checked, CheckedDocument } from "./check-text.js";
 import { levelsTried } from "../checks/contract.js";
+import { loadPathGraph } from "../checks/site/load-path-graph.js";
 import { notCoveredText } from "../checks/coverage.js";
+import type { Demand } from "../actions/demand.js";
+import { loadPathPictures } from "../drawing/load-path.js";
 import type { Show } from "../drawing/picture.js";
 import { picturesOf } from "../drawing/pictures.js";
 import { picturesOfSupport } from "../drawing/support-pictures.js";
@@ -96,6 +99,7 @@ export function structureReport(document: CheckedDocument, lines: LineIndex, opt
     })),
     asBuilt: asBuiltOf(document, lines),
     loads: options.supports === false ? undefined : loadsReport(document),
+    loadPath: options.drawings ? loadPathPictures(loadPathGraph(structure), structure.supports) : undefined,
     openItems: structure.confirm.map((item) => item.value),
     loadDerivations: options.steps
       ? document.actions.derivations().map((derivation) => ({ title: derivation.title, source: derivation.source, steps: wanted(derivation.title) ? stepReports(derivation.steps, system, options.mathml ?? false) : [] }))
@@ -244,8 +248,14 @@ function checkReport(document: CheckedDocument, result: CheckResult, lines: Line
     place: placeOf(result.at, lines),
     related: result.used.filter((used) => used.what !== "").map((used) => ({ place: placeOf(used.span, lines), message: used.what, field: used.path })),
     steps: options.steps ? stepReports(derive(result), system, options.mathml ?? false) : undefined,
-    drawings: options.drawings === "supports and checks" ? picturesOf(result, showIn(system)) : undefined,
+    drawings: options.drawings === "supports and checks" ? picturesOf(result, showIn(system), strengthAt(document, support)) : undefined,
   };
+}
+
+/** Every strength combination at every column of a support. */
+function strengthAt({ actions }: CheckedDocument, support: Support): readonly Demand[] {
+  const reaching = actions.of(support);
+  return "unknown" in reaching ? [] : reaching.flatMap(({ strength }) => strength);
 }
 
 export const worstState = (states: readonly State[]): State | undefined => stateOrder.find((state) => states.includes(state));

@@ -65,6 +65,12 @@ export const stripShortForm: ShortForm = {
   split: sizes("42 in x 14 in", ["width", "thickness"]),
 };
 
+/** Wide, deep. */
+export const keyShortForm: ShortForm = {
+  example: "12 in x 10 in",
+  split: sizes("12 in x 10 in", ["width", "depth"]),
+};
+
 /** `8 no. 6`: how many, then the bar. */
 export const barsShortForm: ShortForm = {
   example: "8 no. 6",

@@ -135,6 +135,7 @@ function structureBlocks(structure: StructureReport, file: string): Block[] {
       : paragraph("None: every value that was used is stated."),
   );
   blocks.push(...loadPage(structure));
+  if (structure.loadPath) blocks.push(heading(2, "Load path"), ...structure.loadPath.map((drawn): Block => ({ type: "figure", ...drawn })));
   blocks.push(heading(2, "Loads and checks by support"));
   blocks.push({ type: "figure", svg: signConvention(), caption: signConventionWords });
   for (const support of structure.supports) {

@@ -1,6 +1,6 @@
 /** Fields of a wall on a strip footing, beside those it shares with other foundations. */
 import { bar, choice, list, number, quantity, record, yesNo } from "../fields.js";
-import { barsShortForm, spacedShortForm, stripShortForm } from "../short-forms.js";
+import { barsShortForm, keyShortForm, spacedShortForm, stripShortForm } from "../short-forms.js";
 
 const spaced = (doc: string) => record(doc, { bar: bar("Bar size."), spacing: quantity("length", "Spacing of the bars.", { units: ["in", "mm"] }) }, spacedShortForm("spacing"));
 
@@ -48,7 +48,7 @@ export const wallFields = {
   key: record(
     "Key below the strip footing of a wall, or below a pad on rock, against sliding.",
     { width: quantity("length", "Width of the key across the wall."), depth: quantity("length", "Depth of the key below the footing."), "from toe": quantity("length", "From the toe's edge to the near face of the key.", { bounds: "zero or more" }) },
-    { ...stripShortForm, example: "12 in x 10 in" },
+    keyShortForm,
   ),
   "stem bars": record("Bars of the wall above its footing. Where nothing is held back, the fill face is the north or east one.", {
     "fill face": face("Bars at the face against the soil that is held back."),
