@@ -114,7 +114,7 @@ describe("Completion", () => {
   });
 
   it("offers sections at the left margin", async () => {
-    const labels = await offered(`${notebook}\n`, "spiral: no. 4 at 3 in\n\n|");
+    const labels = await offered(`${notebook}\n`, "ties: no. 4 at 10 in\n\n|");
     expect(labels).toEqual(expect.arrayContaining(["roof", "codes", "confirm", "accept"]));
     expect(labels).not.toContain("foundations");
   });
@@ -125,7 +125,7 @@ describe("Completion", () => {
     ["names that can be referred to", "    ground: sand\n    concrete", "    ground: |\n    concrete", ["sand"]],
     ["units after a number", "diameter: 30 in", "diameter: 30 |", ["in", "mm"]],
     ["nothing in a comment", "# of the pier", "# of the |", []],
-    ["an example of a one-line form", "bars: 8 no. 6", "bars: |", expect.arrayContaining([expect.stringMatching(/no\. \d/u)])],
+    ["an example of a one-line form", "bars: 8 no. 7", "bars: |", expect.arrayContaining([expect.stringMatching(/no\. \d/u)])],
   ])("offers %s", async (_, old, marked, expected) => {
     const text = withChange(notebook, old, marked.replace("|", ""));
     const context = marked.trim() === "kind: |" ? "round pier:\n    kind: |" : marked;

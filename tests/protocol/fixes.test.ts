@@ -16,7 +16,7 @@ interface Case {
 
 const cases: readonly Case[] = [
   { what: "a number without its unit", right: "diameter: 30 in", slip: "diameter: 30", code: "quantity.no-unit", title: "Write 30 in" },
-  { what: "a bar size lost to a comment", right: "bars: 8 no. 6", slip: "bars: 8 #6", code: "yaml.hash-callout", title: "Write 8 no. 6" },
+  { what: "a bar size lost to a comment", right: "bars: 8 no. 7", slip: "bars: 8 #7", code: "yaml.hash-callout", title: "Write 8 no. 7" },
   { what: "a misspelled key", right: "    ignored depth: 1 ft", slip: "    ignored dept: 1 ft", code: "shape.unknown-key", title: "Write ignored depth" },
   { what: "a reference to a name that is close", right: "    ground: sand\n    concrete", slip: "    ground: snad\n    concrete", code: "reference.unknown", title: "Write sand" },
   { what: "a decimal comma", right: "ignored depth: 1 ft", slip: "ignored depth: 1,5 ft", code: "quantity.comma", title: "Write 1.5 ft", mended: "ignored depth: 1.5 ft" },

@@ -63,9 +63,9 @@ foundations:
     depth: 8 ft
     above grade: = above
     ignored depth: 1 ft
-    bars: 8 no. 6
+    bars: 8 no. 7
     top ties: 2 no. 4
-    spiral: no. 4 at 3 in
+    ties: no. 4 at 10 in
 `;
 
 /** The same with another stretch in place of one that occurs once. */

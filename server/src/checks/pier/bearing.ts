@@ -39,7 +39,7 @@ export const pierBearing = check({
   fails: "The ground under the pier gives way and the column goes down.",
   seen: "A roof that sags to one column, or a beam that has lifted off its neighbor.",
   range:
-    "Concentric: the moment of an embedded pier goes into the soil beside it and is left to the embedment. The pier's weight counts in full, dry and without the soil it displaces; side resistance is not added. A bell counts with its area and its weight. Settlement is looked at on its own where the modulus of the ground is stated.",
+    "Concentric: the moment of an embedded pier goes into the soil beside it and is left to the embedment. The pier's weight counts in full, dry and without the soil it displaces; side resistance is not added. A bell counts with its area and its weight. Settlement is not looked at.",
   formulas: [roundArea, squareArea, pierWeight, ...bellFormulas, withBell, bellArea, pierPressure],
   applies: isPier,
   inputs: (support, gather): BearingInputs => ({
