@@ -62,7 +62,7 @@ describe("Texts that are hard to place", () => {
 
   it("JSON of the same shape is a notebook", async () => {
     const open = client().open(asJson);
-    // 0.6 of 1 kip and of the pier's own 0.7 kip do not hold 0.6 of 2 kip down; a foot of depth is a block too, which tips and slides, and lies in frost without its mix stated.
+    // 0.6 of 1 kip and of the pier's own 0.7 kip do not hold 0.6 of 2 kip down; a foot of depth is a block too, which tips and slides, and the rule of exposure speaks of concrete in frozen ground.
     expect(saidAs(asJson, await open.diagnostics(), "error").sort()).toEqual(['error pier.block-overturning "1 ft"', 'error pier.block-sliding "1 ft"', 'error pier.embedment "1 ft"', 'error pier.uplift "1 ft"', 'error site.exposure "pier"', 'error site.frost "1 ft"']);
     await open.close();
   });
