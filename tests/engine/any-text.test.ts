@@ -145,7 +145,7 @@ describe("A value that cannot be read", () => {
   });
 
   it("bar sizes lost to a comment are a message at the sign", () => {
-    const { problems } = reportOf(checkText(withChange(notebook, "bars: 8 no. 6", "bars: 8 #6")));
+    const { problems } = reportOf(checkText(withChange(notebook, "bars: 8 no. 7", "bars: 8 #7")));
     expect(problems.map(({ code }) => code)).toEqual(["yaml.hash-callout"]);
   });
 });
