@@ -9,7 +9,7 @@ import { listed, northMark, planOfBase, rodMarks } from "./concrete-plan.js";
 import { observed } from "./observe.js";
 import type { Picture, Show } from "./picture.js";
 import { placed } from "./scale.js";
-import { drawing, line, path, words } from "./svg.js";
+import { drawing, line, polyline, words } from "./svg.js";
 
 const frame = { left: 20, top: 40, width: 340, height: 300 } as const;
 /** Parts of the greatest pressure at which a line is drawn. */
@@ -35,7 +35,7 @@ export function contactPlan(result: CheckResult, show: Show): Picture | undefine
   const inputs = result.inputs as BaseInputs;
   const { scale, strokes } = planOfBase(inputs, [], frame);
   const region = placed(scale, contact.contact);
-  const outline = region.length > 2 ? path(`M${region.map(({ x, y }) => `${x.toFixed(2)} ${y.toFixed(2)}`).join("L")}Z`, "thin") : "";
+  const outline = region.length > 2 ? polyline(region, "thin") : "";
   // Between the lines there has to be room for their percentages.
   const slope = scale.of(contact.maxBearing / Math.hypot(contact.plane.alongX, contact.plane.alongY)) / (levels.length + 1);
   const isobars = levels.flatMap((level) => {

@@ -1,7 +1,7 @@
 /** Curves drawn down along the depth of a pier, each about a plumb line of its own, with the greatest value written where it is. */
 import { hatched } from "./hatch.js";
 import type { Frame } from "./scale.js";
-import { line, path, words } from "./svg.js";
+import { line, polyline, words } from "./svg.js";
 
 export interface Curve {
   readonly title: string;
@@ -23,7 +23,7 @@ export function depthCurve({ title, values, show }: Curve, depth: readonly numbe
   const deepest = depth[depth.length - 1];
   const x = (value: number): number => zero + (most > 0 ? (0.5 * width * value) / most : 0);
   const y = (z: number): number => top + (height * z) / deepest;
-  const points = depth.map((z, i) => `${x(values[i]).toFixed(2)} ${y(z).toFixed(2)}`);
+  const points = depth.map((z, i) => ({ x: x(values[i]), y: y(z) }));
   // Strips between neighboring points; each lies on one side of the zero line or crosses it in a point.
   const strips = depth.slice(1).map((z, i) => [
     { x: zero, y: y(depth[i]) },
@@ -37,7 +37,7 @@ export function depthCurve({ title, values, show }: Curve, depth: readonly numbe
     words(zero, top - 14, title, "middle"),
     line(zero, top, zero, top + height, "thin"),
     hatched(strips.filter((_, i) => values[i] >= 0 === values[i + 1] >= 0), { angle: 0, gap: 6 }),
-    path(`M${points.join("L")}`, "cut"),
+    polyline(points, "cut", "open"),
     most > 0 ? line(x(values[peak]) - 3, y(depth[peak]), x(values[peak]) + 3, y(depth[peak]), "seen") : "",
     words(isRight ? zero - 6 : zero + 6, at + 4, show(values[peak]), isRight ? "end" : "start", 10),
   ];

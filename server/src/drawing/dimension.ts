@@ -1,5 +1,5 @@
 /** Dimension lines with slashes at their ends and the length written beside them. */
-import { line, words } from "./svg.js";
+import { line, plumbDimension, words } from "./svg.js";
 
 const slash = (x: number, y: number): string => line(x - 3, y + 3, x + 3, y - 3, "seen");
 
@@ -9,7 +9,7 @@ export const levelDimension = (x1: number, x2: number, y: number, text: string):
 
 /** Plumb, its text to the side. */
 export const plumb = (x: number, y1: number, y2: number, text: string, side: "left" | "right" = "left"): string =>
-  line(x, y1, x, y2, "thin") + slash(x, y1) + slash(x, y2) + (side === "left" ? words(x - 6, (y1 + y2) / 2 + 4, text, "end") : words(x + 6, (y1 + y2) / 2 + 4, text));
+  plumbDimension(x, y1, y2) + (side === "left" ? words(x - 6, (y1 + y2) / 2 + 4, text, "end") : words(x + 6, (y1 + y2) / 2 + 4, text));
 
 /** A chain of level dimensions; one too short for its text is written below the line. */
 export function levelChain(stops: readonly number[], y: number, texts: readonly string[]): string {

@@ -6,7 +6,7 @@ import { hatched } from "./hatch.js";
 import type { Picture, Show } from "./picture.js";
 import { fitted, placed, type Scale } from "./scale.js";
 import { acrossOf, barsInSection, baseHeights, plateInSection, rodsInSection } from "./steel-in-section.js";
-import { drawing, groundHatch, line, path, words } from "./svg.js";
+import { drawing, groundHatch, line, path, polyline, words } from "./svg.js";
 
 const frame = { left: 90, top: 44, width: 300, height: 330 } as const;
 /** Where words about the ground stand. */
@@ -84,7 +84,7 @@ export function elevation(support: Support, show: Show): Picture | undefined {
         ? hatched([placed(scale, [{ x: shown.west, y: shown.south }, { x: shown.east, y: shown.south }, { x: shown.east, y: concrete.bottom }, { x: shown.west, y: concrete.bottom }])], { angle: 1.2, gap: 16, dash: "10 6" })
         : "",
       groundLine(concrete, shown, fields["ground slope"]?.value ?? 0, scale),
-      path(`M${corners.map((p) => `${p.x.toFixed(2)} ${p.y.toFixed(2)}`).join("L")}Z`, "cut"),
+      polyline(corners, "cut"),
       ...(kind === "wall on footing" ? [] : barsInSection(fields, concrete.shaft, scale)),
       ...dowelsAt.map((at) => (dowels ? line(x(at), y(concrete.bottom - intoRock), x(at), y(concrete.bottom + inConcrete), "cut") : "")),
       ...(base ? rodsInSection(base.fields, across, concrete.top, scale) : []),

@@ -2,9 +2,10 @@
 import type { Demand } from "../actions/demand.js";
 import { interactionPicture, type BendingInputs } from "../checks/pier/concrete-bending.js";
 import type { CheckResult } from "../findings/result.js";
+import type { Point } from "../mechanics/rectangles.js";
 import { axes } from "./axes.js";
 import type { Picture, Show } from "./picture.js";
-import { circle, drawing, path, words } from "./svg.js";
+import { circle, drawing, polyline, words } from "./svg.js";
 
 const frame = { left: 70, top: 50, width: 400, height: 290 } as const;
 
@@ -25,9 +26,9 @@ export function interactionDrawing(result: CheckResult, show: Show, demands: rea
   const most = { M: Math.max(...all.map(({ M }) => M)), N: Math.max(...all.map(({ N }) => N)), least: Math.min(0, ...all.map(({ N }) => N)) };
   if (!Object.values(most).every(Number.isFinite) || !(most.M > 0) || !(most.N > most.least)) return undefined;
   const { x, y, strokes } = axes(frame, [0, moment.of(1.05 * most.M)], [force.of(1.05 * most.least), force.of(1.05 * most.N)], { x: `moment, ${moment.unit}`, y: `axial force, compression up, ${force.unit}` });
-  const at = ({ N, M }: { readonly N: number; readonly M: number }): string => `${x(moment.of(M)).toFixed(2)} ${y(force.of(N)).toFixed(2)}`;
+  const at = ({ N, M }: { readonly N: number; readonly M: number }): Point => ({ x: x(moment.of(M)), y: y(force.of(N)) });
   // Points that fall on one another on the page are drawn once.
-  const points = [...new Map(picture.points.map((point) => [at(point), point])).values()];
+  const points = [...new Map(picture.points.map(at).map((point) => [`${point.x.toFixed(2)} ${point.y.toFixed(2)}`, point])).values()];
   const caption =
     `Strength of the section under axial force with bending: the design curve ${curves.map(({ direction }, i) => `${i === 0 ? "(full line)" : "(dashed)"} with ${direction.startsWith("along") ? `bending ${direction}` : direction}`).join(", ")}; ` +
     `each circle is a combination at a section along the height, ${picture.points.length} in all. A circle outside the curve is over.`;
@@ -36,8 +37,8 @@ export function interactionDrawing(result: CheckResult, show: Show, demands: rea
     svg: drawing(560, 372, caption, [
       words(20, 20, "Axial force and moment", "start", 12),
       ...strokes,
-      ...curves.map(({ points: of }, i) => path(`M${of.map(at).join("L")}`, "cut", i === 0 ? undefined : "6 3")),
-      ...points.map((point) => circle(x(moment.of(point.M)), y(force.of(point.N)), 2)),
+      ...curves.map(({ points: of }, i) => polyline(of.map(at), "cut", "open", i === 0 ? undefined : "6 3")),
+      ...points.map((point) => circle(point.x, point.y, 2)),
     ]),
   };
 }

@@ -10,7 +10,7 @@ import { hatched } from "./hatch.js";
 import { observed } from "./observe.js";
 import type { Picture, Show } from "./picture.js";
 import { fitted, placed } from "./scale.js";
-import { drawing, line, path, rectangle, words } from "./svg.js";
+import { drawing, line, polyline, rectangle, words } from "./svg.js";
 
 const frame = { left: 110, top: 56, width: 300, height: 250 } as const;
 const levels = [0.25, 0.5, 0.75] as const;
@@ -40,7 +40,7 @@ export function padPressure(result: CheckResult, show: Show): Picture | undefine
     caption,
     svg: drawing(560, 350, caption, [
       words(20, 20, "Contact under the footing", "start", 12),
-      drawn.length > 2 ? hatched([drawn], { gap: 10 }) + path(`M${drawn.map((p) => `${p.x.toFixed(2)} ${p.y.toFixed(2)}`).join("L")}Z`, "thin") : "",
+      drawn.length > 2 ? hatched([drawn], { gap: 10 }) + polyline(drawn, "thin") : "",
       ...isobars,
       rectangle(west, north, of(width), of(length), "cut"),
       line(at.x - 7, at.y, at.x + 7, at.y, "cut"),

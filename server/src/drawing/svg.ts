@@ -38,6 +38,10 @@ export const solid = (x: number, y: number, width: number, height: number): stri
 export const path = (d: string, weight: Weight = "seen", dash?: string): string =>
   element("path", { d, fill: "none", stroke: "currentColor", "stroke-width": weights[weight], "stroke-dasharray": dash });
 
+/** Straight strokes from point to point, back to the first where the outline is closed. */
+export const polyline = (points: readonly { readonly x: number; readonly y: number }[], weight: Weight = "seen", end: "open" | "closed" = "closed", dash?: string): string =>
+  path(`M${points.map(({ x, y }) => `${x.toFixed(2)} ${y.toFixed(2)}`).join("L")}${end === "closed" ? "Z" : ""}`, weight, dash);
+
 export type Anchor = "start" | "middle" | "end";
 
 export const words = (x: number, y: number, text: string, anchor: Anchor = "start", size = 11): string =>

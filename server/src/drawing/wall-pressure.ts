@@ -3,12 +3,13 @@ import type { WallBody } from "../checks/wall/body.js";
 import { earthOf, pressureAt, pushAbove, waterFor } from "../checks/wall/earth.js";
 import type { CheckResult } from "../findings/result.js";
 import { plainCalc } from "../formula/calc.js";
+import type { Point } from "../mechanics/rectangles.js";
 import { kinds } from "../units/kinds.js";
 import { plumb } from "./dimension.js";
 import { hatched } from "./hatch.js";
 import type { Picture, Show } from "./picture.js";
-import { fitted } from "./scale.js";
-import { arrow, drawing, groundHatch, path, words } from "./svg.js";
+import { fitted, placed } from "./scale.js";
+import { arrow, drawing, groundHatch, polyline, words } from "./svg.js";
 
 const frame = { left: 84, top: 56, width: 266, height: 260 } as const;
 /** Width of the greatest pressure on the page. */
@@ -38,7 +39,7 @@ export function wallPressure(result: CheckResult, show: Show): Picture | undefin
   const { x, y } = scale;
   const at = x(right + 0.25 * height) + 14;
   const out = (pressure: number): number => at + (widest * pressure) / most;
-  const line = (of: "soil" | "whole"): string => rows.map((row) => `${out(row[of]).toFixed(2)} ${y(deepest - row.z).toFixed(2)}`).join("L");
+  const along = (of: "soil" | "whole"): readonly Point[] => rows.map((row) => ({ x: out(row[of]), y: y(deepest - row.z) }));
   const strips = rows.slice(1).map((row, i) => [
     { x: at, y: y(deepest - rows[i].z) },
     { x: out(rows[i].whole), y: y(deepest - rows[i].z) },
@@ -47,7 +48,7 @@ export function wallPressure(result: CheckResult, show: Show): Picture | undefin
   ]);
   const armHeight = push.shear > 0 ? push.moment / push.shear : 0;
   const half = thickness / 2;
-  const corners: readonly (readonly [number, number])[] = [[left, 0], [right, 0], [right, base], [half, base], [half, base + height], [-half, base + height], [-half, base], [left, base]];
+  const corners = [[left, 0], [right, 0], [right, base], [half, base], [half, base + height], [-half, base + height], [-half, base], [left, base]].map(([px, py]) => ({ x: px, y: py }));
   const isWet = rows.some(({ soil, whole }) => whole > soil);
   const last = rows[rows.length - 1];
   const caption =
@@ -58,12 +59,12 @@ export function wallPressure(result: CheckResult, show: Show): Picture | undefin
     caption,
     svg: drawing(560, 350, caption, [
       words(20, 20, "Pressure on the wall", "start", 12),
-      path(`M${corners.map(([px, py]) => `${x(px).toFixed(2)} ${y(py).toFixed(2)}`).join("L")}Z`, "cut"),
+      polyline(placed(scale, corners), "cut"),
       groundHatch(x(left - 0.5 * height), x(-half), y(base + low)),
       groundHatch(x(half), x(right + 0.25 * height), y(base + high)),
       hatched(strips, { angle: 0, gap: 7 }),
-      path(`M${at.toFixed(2)} ${y(deepest).toFixed(2)}L${line("whole")}L${at.toFixed(2)} ${y(0).toFixed(2)}Z`, "seen"),
-      isWet ? path(`M${line("soil")}`, "seen", "5 3") : "",
+      polyline([{ x: at, y: y(deepest) }, ...along("whole"), { x: at, y: y(0) }], "seen"),
+      isWet ? polyline(along("soil"), "seen", "open", "5 3") : "",
       arrow(at + widest + 40, y(armHeight), at + 4, y(armHeight), "cut"),
       words(at + widest + 44, y(armHeight) + 4, show(push.shear, "lineLoad"), "start", 10),
       words(at + widest + 4, y(0) + 4, show(last.whole, "pressure"), "start", 10),

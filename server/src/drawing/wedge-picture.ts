@@ -9,7 +9,7 @@ import { hatched } from "./hatch.js";
 import { observed } from "./observe.js";
 import type { Picture, Show } from "./picture.js";
 import { cornersOf, fitted, placed } from "./scale.js";
-import { drawing, line, path, rectangle, words } from "./svg.js";
+import { drawing, line, polyline, rectangle, words } from "./svg.js";
 
 const planFrame = { left: 20, top: 40, width: 240, height: 240 } as const;
 const faceFrame = { left: 312, top: 60, width: 180, height: 200 } as const;
@@ -57,7 +57,7 @@ export function wedgePicture(result: CheckResult, show: Show): Picture | undefin
     svg: drawing(560, 330, caption, [
       words(20, 20, "Plan", "start", 12),
       hatched([corners]),
-      path(`M${corners.map(({ x: px, y: py }) => `${px.toFixed(2)} ${py.toFixed(2)}`).join("L")}Z`, "thin"),
+      polyline(corners, "thin"),
       ...plan.strokes,
       ...rodMarks(inputs.rods, inputs.d_a, plan.scale, (rod) => row.indices.includes(rod)),
       northMark(276, 66),
