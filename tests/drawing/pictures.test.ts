@@ -55,6 +55,16 @@ describe("pictures", () => {
     expect(tensions.reduce((sum, kips) => sum + kips, 0)).toBeCloseTo((uplift?.weighed?.demand ?? 0) / kip, 2);
   });
 
+  it("draw the ties of a pier at their spacing, or its spiral at its pitch", () => {
+    const pier = (round: string) => `rootfast: 1\nfoundations:\n  one:\n    kind: pier\n    diameter: 30 in\n    depth: 5 ft\n    bars: 8 no. 7\n    ${round}\n    combined:\n      uplift: 1 kip\n`;
+    const turns = (round: string): number => {
+      const [{ document, show }] = documentsOf(pier(round));
+      return picturesOfSupport(document.structure.supports[0], show)[0].svg.split('stroke-dasharray="2 2"').length - 1;
+    };
+    // 60 in less a cover of 3 in and a tie of 1/2 in at each end leave 53 in.
+    expect([turns("ties: no. 4 at 10 in"), turns("spiral: no. 4 at 3 in")]).toEqual([6, 18]);
+  });
+
   it("of a support without sizes are left out, and nothing is thrown", () => {
     const [{ document, show }] = documentsOf("rootfast: 1\nfoundations:\n  short pier:\n    kind: pier\n    combined:\n      uplift: 2 kip\n");
     expect(document.structure.supports.flatMap((support) => picturesOfSupport(support, show))).toEqual([]);

@@ -120,13 +120,14 @@ export function plateInSection(base: Base, column: Column | undefined, across: A
 /** Two of the vertical bars, and the ties or spiral between them at their pitch. */
 export function barsInSection(fields: Foundation, shaft: { readonly west: number; readonly east: number; readonly south: number; readonly north: number }, { x, y }: Scale): readonly string[] {
   if (!fields.bars) return [];
-  const tie = fields.spiral?.value.bar?.value.diameter ?? 0;
+  const around = fields.ties?.value ?? fields.spiral?.value;
+  const tie = around?.bar?.value.diameter ?? 0;
   const cover = (fields.cover?.value ?? 0) + tie;
   const end = cover;
   const [left, right, low, high] = [shaft.west + cover, shaft.east - cover, shaft.south + end, shaft.north - end];
   if (!(left < right && low < high)) return [];
   const strokes = [line(x(left), y(low), x(left), y(high), "thin"), line(x(right), y(low), x(right), y(high), "thin")];
-  const pitch = fields.spiral?.value.pitch?.value;
+  const pitch = (fields.ties?.value.spacing ?? fields.spiral?.value.pitch)?.value;
   if (pitch === undefined || !(pitch > 0)) return strokes;
   const number = Math.floor((high - low) / pitch);
   if (number > 200) return strokes;
