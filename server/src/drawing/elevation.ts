@@ -1,7 +1,7 @@
 /** Elevation of a foundation in its ground, to scale: layers, water, frost, concrete with bars and rods, and what is left out of its resistance. */
 import type { Ground, Site, Support } from "../project/model.js";
 import { plumb, levelDimension } from "./dimension.js";
-import { outlineOf, type Outline } from "./foundation-outline.js";
+import { dowelRows, outlineOf, type Outline } from "./foundation-outline.js";
 import { hatched } from "./hatch.js";
 import type { Picture, Show } from "./picture.js";
 import { fitted, placed, type Scale } from "./scale.js";
@@ -70,11 +70,11 @@ export function elevation(support: Support, show: Show): Picture | undefined {
   const levels = spread(levelsOf(ground?.fields, site, fields["ignored depth"]?.value, show).filter(({ depth }) => depth < -shown.south), y);
   const inConcrete = dowels?.["in concrete"]?.value ?? 0;
   const kind = fields.kind?.value;
-  const dowelsAt = kind === "wall on footing" || kind === "footing on rock" ? [from + 0.25 * (to - from), from + 0.75 * (to - from)] : [];
+  const dowelsAt = dowels ? dowelRows(fields, concrete.width) : [];
   const caption =
     `${kind === "wall on footing" ? "Section across the wall, the side of its toe at the left" : "Elevation looking north"}, to scale. Grade at 0; underside ${show(-concrete.bottom, "distance")} below it${ground ? `, ${isRock ? "on" : "in"} ${ground.name}` : ""}.` +
     (fields["ground slope"]?.value ? " The ground falls away at the left." : "") +
-    (dowels ? " Dowels are drawn at the quarter points." : "");
+    (dowels && dowelsAt.length === 0 ? " The dowels are not drawn: where they stand is not stated." : "");
   return {
     caption,
     svg: drawing(560, 410, caption, [
@@ -86,7 +86,7 @@ export function elevation(support: Support, show: Show): Picture | undefined {
       groundLine(concrete, shown, fields["ground slope"]?.value ?? 0, scale),
       polyline(corners, "cut"),
       ...(kind === "wall on footing" ? [] : barsInSection(fields, concrete.shaft, scale)),
-      ...dowelsAt.map((at) => (dowels ? line(x(at), y(concrete.bottom - intoRock), x(at), y(concrete.bottom + inConcrete), "cut") : "")),
+      ...dowelsAt.map((at) => line(x(at), y(concrete.bottom - intoRock), x(at), y(concrete.bottom + inConcrete), "cut")),
       ...(base ? rodsInSection(base.fields, across, concrete.top, scale) : []),
       ...(base ? plateInSection(base.fields, column?.fields, across, concrete.top, scale, 0.3) : []),
       ...levels.flatMap(({ level, at }) => {

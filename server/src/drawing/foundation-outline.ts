@@ -1,4 +1,5 @@
 /** The concrete of a foundation as seen in elevation or section: rectangles and slopes about the middle of the column, grade at zero. */
+import { gridOf } from "../checks/rock/dowel-force.js";
 import type { Point, Rectangle } from "../mechanics/rectangles.js";
 import type { Foundation } from "../project/model.js";
 
@@ -92,4 +93,23 @@ export function outlineOf(fields: Foundation): Outline | undefined {
     default:
       return undefined;
   }
+}
+
+/** So many places, evenly spaced about a middle. */
+const evenly = (count: number, spacing: number, middle: number): readonly number[] => Array.from({ length: count }, (_, i) => middle + (i - (count - 1) / 2) * spacing);
+
+/** Where the rows of dowels are seen, from the middle of the column: those of a pad along x, those of a wall across it. None where it is not stated. */
+export function dowelRows(fields: Foundation, { from, to }: Width): readonly number[] {
+  const dowels = fields.dowels?.value;
+  const middle = (from + to) / 2;
+  if (!dowels) return [];
+  if (fields.kind?.value === "wall on footing") {
+    const rows = dowels.rows?.value ?? 1;
+    if (rows === 1) return [middle];
+    return dowels["row spacing"] ? evenly(rows, dowels["row spacing"].value, middle) : [];
+  }
+  if (fields.kind?.value !== "footing on rock") return [];
+  const along = dowels["along x"]?.value ?? gridOf(dowels.count?.value)?.alongX;
+  if (along === 1) return [middle];
+  return along !== undefined && dowels.spacing ? evenly(along, dowels.spacing.value, middle) : [];
 }

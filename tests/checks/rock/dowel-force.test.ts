@@ -139,6 +139,15 @@ describe("Pull on the dowels of a wall, by statics", () => {
     expect(pullOf(off, allowable({ P: -20 * kip })) / kip).toBeCloseTo((10.925 + (3 * 10.925 * 0.5) / 3.5) / 7.5, 9);
   });
 
+  it("follows the other reach of the footing from the one that is stated", () => {
+    const footing = { width: 42 * inch, thickness: 14 * inch };
+    const both = wall({ footing: { ...footing, toe: 6 * inch, heel: 18 * inch } });
+    const pull = pullOf(both, allowable({ P: -20 * kip }));
+    expect(pullOf(wall({ footing: { ...footing, toe: 6 * inch } }), allowable({ P: -20 * kip }))).toBeCloseTo(pull, 6);
+    expect(pullOf(wall({ footing: { ...footing, heel: 18 * inch } }), allowable({ P: -20 * kip }))).toBeCloseTo(pull, 6);
+    expect(read(dowelSteel, wall({ footing: { ...footing, toe: 6 * inch, heel: 20 * inch } })).blocks.join()).toMatch(/together are not as wide/);
+  });
+
   it("refuses a length per post longer than the distance between the columns", () => {
     const close = wall({}, {}, [{ x: 0, y: 0 }, { x: 8 * foot, y: 0 }]);
     const outcome = outcomeOf(dowelSteel, close, strengthOf({ P: -20 * kip }));

@@ -4,6 +4,7 @@ import type { Calc } from "../../formula/types.js";
 import { isAbove } from "../../mechanics/compare.js";
 import type { Sourced, Support } from "../../project/model.js";
 import type { Gather } from "../contract.js";
+import { reachesOf } from "../wall/body.js";
 
 /** One side of a rectangle in plan and a thickness, m. */
 interface Pad {
@@ -88,20 +89,20 @@ function readPad(support: Support, gather: Gather): Pad {
 function readWall(support: Support, gather: Gather, place: number): Wall {
   const f = support.foundation?.fields;
   const footing = f?.footing?.value;
-  const toe = gather.may(footing?.toe);
-  const heel = gather.may(footing?.heel);
-  if ((toe === undefined) !== (heel === undefined)) gather.block("the footing of the wall has one of `toe` and `heel`; give both, or neither where the wall stands on its middle");
+  const thickness = gather.need(f?.thickness, "thickness of the wall");
+  const footingWidth = gather.need(footing?.width, "width of the wall's footing");
+  const { toe, heel } = reachesOf(footing, footingWidth, thickness, gather);
   const here = support.places[place];
   const next = support.places[place + 1] ?? support.places[place - 1];
   return {
     type: "wall",
-    thickness: gather.need(f?.thickness, "thickness of the wall"),
+    thickness,
     height: gather.need(f?.height, "height of the wall"),
-    footingWidth: gather.need(footing?.width, "width of the wall's footing"),
+    footingWidth,
     footingThickness: gather.need(footing?.thickness, "thickness of the wall's footing"),
     lengthPerPost: gather.need(f?.["length per post"], "length of wall that acts with one post (`length per post`)"),
-    toe: toe ?? 0,
-    heel: heel ?? 0,
+    toe,
+    heel,
     neighbors: here && next ? { x1: here.x, y1: here.y, x2: next.x, y2: next.y } : undefined,
     retains: gather.may(f?.retains) ?? 0,
   };

@@ -17,7 +17,7 @@ import { retainingFormulas, retainingPull } from "./retaining.js";
 import { type Direction, oneRowPull, outerRows, pressureFormulas, pressureIn, pullFormulas, pullIn } from "./rows.js";
 
 /** Where the dowels of a pad stand: so many side by side, evenly, about its middle. */
-interface Grid {
+export interface Grid {
   readonly alongX: number;
   readonly alongY: number;
 }
@@ -37,7 +37,8 @@ export interface DowelInputs {
   readonly retaining: StabilityInputs | undefined;
 }
 
-const gridOf = (count: number | undefined): Grid | undefined => (count === 1 ? { alongX: 1, alongY: 1 } : count === 4 ? { alongX: 2, alongY: 2 } : undefined);
+/** Where so many dowels stand in a pad, if their number alone tells it. */
+export const gridOf = (count: number | undefined): Grid | undefined => (count === 1 ? { alongX: 1, alongY: 1 } : count === 4 ? { alongX: 2, alongY: 2 } : undefined);
 
 export const gridCount = formula({
   id: "rock.grid-count",

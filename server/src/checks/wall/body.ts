@@ -187,6 +187,8 @@ const slack = 0.0127;
 
 const isApart = (a: number, b: number): boolean => apart.value({ a, b }) > slack;
 
+type StripFields = NonNullable<NonNullable<Support["foundation"]>["fields"]["footing"]>["value"] | undefined;
+
 const defaultSide = { x: "north", y: "east" } as const;
 
 export function readWall(support: Support, gather: Gather, place: number): WallBody {
@@ -231,18 +233,23 @@ export function readWall(support: Support, gather: Gather, place: number): WallB
   };
 }
 
-function reaches(support: Support, gather: Gather, B: number, t_w: number, retains: number): { readonly toe: number; readonly heel: number } {
-  const strip = support.foundation?.fields.footing?.value;
+/** How far the strip footing reaches out beyond its wall: as stated on both sides, or on one of them; alike where nothing is said. */
+export function reachesOf(strip: StripFields, B: number, t_w: number, gather: Gather): { readonly toe: number; readonly heel: number } {
   const toe = gather.may(strip?.toe);
   const heel = gather.may(strip?.heel);
   const other = (b: number): number => otherReach.value({ B, t_w, b });
-  if ((toe !== undefined || heel !== undefined) && retains <= 0 && !support.foundation?.fields.fill?.value.side)
-    gather.block("the footing has a toe or a heel, and which side it is on is not told: state the side of the fill");
   if (toe !== undefined && heel !== undefined && isApart(heel, other(toe))) gather.block("toe, wall and heel together are not as wide as the footing: correct one of them");
   const found = toe ?? (heel === undefined ? evenReach.value({ B, t_w }) : other(heel));
   const rest = other(found);
   if (found < 0 || rest < 0) gather.block("the footing is narrower than the wall with its toe or heel: widen it");
   return { toe: found, heel: rest };
+}
+
+function reaches(support: Support, gather: Gather, B: number, t_w: number, retains: number): { readonly toe: number; readonly heel: number } {
+  const strip = support.foundation?.fields.footing?.value;
+  if ((strip?.toe || strip?.heel) && retains <= 0 && !support.foundation?.fields.fill?.value.side)
+    gather.block("the footing has a toe or a heel, and which side it is on is not told: state the side of the fill");
+  return reachesOf(strip, B, t_w, gather);
 }
 
 /** Depth of the underside below the lower ground: as stated, or from the top of the wall. */
