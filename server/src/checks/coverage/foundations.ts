@@ -47,7 +47,7 @@ const footingLines = linesOf("footing", isFooting, [
     id: "footing.stability",
     line: "Footings on soil: bearing with partial contact, overturning, sliding, uplift.",
     by: ["footing.bearing", "footing.overturning", "footing.sliding", "footing.uplift", "footing.frost-grip"],
-    left: "Footings on soil: columns of different lines on one pad, the force of ties between footings, grip of frozen soil where no adfreeze stress is stated, slopes.",
+    left: "Footings on soil: columns of different lines on one pad, grip of frozen soil where no adfreeze stress is stated, slopes.",
     applies: isPad,
   },
   {

@@ -7,6 +7,9 @@ import { combinedBending, combinedShear } from "./combined.js";
 import { footingDevelopment } from "./development.js";
 import { footingFlexure } from "./flexure.js";
 import { footingFrostGrip } from "./frost-grip.js";
+import { footingBeamDetails, pierBeamDetails } from "./grade-beam-details.js";
+import { footingBeamDevelopment, pierBeamDevelopment } from "./grade-beam-development.js";
+import { footingBeamStrength, pierBeamStrength } from "./grade-beam-strength.js";
 import { footingJointBars } from "./joint-bars.js";
 import { footingJointBearing } from "./joint-bearing.js";
 import { footingJointDevelopment } from "./joint-development.js";
@@ -44,4 +47,10 @@ export const footingChecks: readonly CheckDecl[] = [
   footingLeastDepth,
   footingDevelopment,
   ...pedestalConcrete,
+  footingBeamStrength,
+  ...footingBeamDetails,
+  footingBeamDevelopment,
+  pierBeamStrength,
+  ...pierBeamDetails,
+  pierBeamDevelopment,
 ];

@@ -2,7 +2,7 @@
  * In an earthquake the ground moves under one foundation otherwise than under the next; without a tie between them the columns are pulled apart.
  *
  * IBC 2021 1810.3.13: piers of seismic design categories C to F are tied to each other, but where rock or stiff soil holds them alike; 1809.13:
- * footings of D to F on site class E or F. From memory. The force of the tie is not part of this rule.
+ * footings of D to F on site class E or F. From memory. The force of grade beams has checks of its own.
  */
 import type { Support } from "../../project/model.js";
 import type { RuleDecl } from "../contract.js";
@@ -20,6 +20,12 @@ function needsTies(support: Support, category: string): boolean | string {
   if (foundation !== "footing" || category === "C") return false;
   const site = support.site["site class"];
   return site ? softClasses.includes(site.value) : "the site class is not stated; footings on class E or F are tied to each other";
+}
+
+/** Ties are asked for, and grade beams are said to be them. */
+export function isTiedByBeams(support: Support): boolean {
+  const category = support.site["seismic design category"];
+  return category !== undefined && support.foundation?.fields["tied by"]?.value === "grade beams" && needsTies(support, category.value) === true;
 }
 
 function judgeTies(support: Support, isAlone: boolean): Judgment | undefined {
@@ -45,7 +51,7 @@ export const ties: RuleDecl = {
   clause: "IBC 2021 1809.13, 1810.3.13 (from memory)",
   fails: "The ground moves under one foundation otherwise than under the next, and the columns are pulled apart.",
   seen: "A canopy standing on splayed columns after an earthquake.",
-  range: "Whether ties are asked for by the seismic design category, the ground and the kind of foundation, and whether they are there. The force they take is not found here, and exceptions for light frames of dwellings are left to the official.",
+  range: "Whether ties are asked for by the seismic design category, the ground and the kind of foundation, and whether they are there. The force of grade beams, their size and bars have checks of their own; a slab is taken at its word, and exceptions for light frames of dwellings are left to the official.",
   judge: (structure) => {
     const places = structure.supports.flatMap((support) => support.places);
     return judgeFoundations(structure, (support) => judgeTies(support, places.length < 2));

@@ -35,6 +35,15 @@ export const foundations = named(
     "strength at erection": quantity("stress", "Strength of the concrete on the day the columns are set, by samples cured on the site.", { units: ["psi", "MPa"] }),
     "days before erection": number("Days from the pour to the day the columns are set, where no samples are tested.", { least: 0, most: 365 }),
     "tied by": choice(["nothing", "grade beams", "slab"], "What ties the foundation to the others at grade, for earthquakes."),
+    "grade beam": record("The grade beam between this foundation and the next, where it ties them in an earthquake; its concrete, cover and bar grade are those of the foundation.", {
+      width: quantity("length", "Width of the beam.", { units: ["in", "mm"] }),
+      depth: quantity("length", "Depth of the beam, top to bottom.", { units: ["in", "mm"] }),
+      "clear span": quantity("distance", "Clear length of the longest beam between the foundations it ties."),
+      bars: record("Bars along the beam, half of them at its top and half at its bottom, without a break from one foundation to the next.", { count: number("How many bars.", { integer: true, least: 2, most: 40 }), bar: bar("Bar size.") }, barsShortForm),
+      ties: record("Closed ties round the bars of the beam.", { bar: bar("Bar size."), spacing: quantity("length", "Spacing of the ties.") }, spacedShortForm("spacing")),
+      "into foundation": quantity("length", "How far the bars go into the foundation at the end of the beam, from its face.", { units: ["in", "mm"] }),
+      "bar ends": choice(["straight", "hooked"], "How the bars end in the foundation.", { assumed: { text: "straight", source: "the safe side for their development" } }),
+    }),
     "water in the hole": choice(["pumped dry", "placed under water"], "How concrete is placed where the hole reaches below the water: the hole is kept dry, or the concrete goes in through a pipe from the bottom up."),
     neighbors: named(
       "What is dug or built beside the foundation, each under a name of its own: a pool, a trench, a wall, a footing.",
