@@ -91,6 +91,11 @@ export interface CheckDecl<I extends object = any, L extends Level = any> {
   readonly measures?: (inputs: I, demand: Demand<L>, calc: Calc) => readonly number[];
   /** The value whose change can make it hold; the finding is placed there. */
   readonly fixedBy: (support: Support) => Sourced<unknown> | Named<unknown> | undefined;
+  /**
+   * What the demand does, as the words after its number: "lifts the roof there". Set where it is worth saying though the strength is not stated; with
+   * its strength missing `evaluate` still gives the demand.
+   */
+  readonly triedBy?: string;
   /** Pure. Runs for every combination; the worst governs. */
   readonly evaluate: (inputs: I, demand: Demand<L>, calc: Calc) => Outcome;
   /** What to change, in trade words, for a result that is near or over. Number first. */
@@ -134,5 +139,7 @@ export interface RuleDecl {
   readonly fails: string;
   readonly seen: string;
   readonly range: string;
+  /** True where what it says of a support rests on that support, the roof and the project alone: only then is a verdict kept over an edit. */
+  readonly alone?: true;
   readonly judge: (structure: Structure) => readonly RuleFinding[];
 }

@@ -1,7 +1,7 @@
 /** Problems and findings as diagnostics, each on the value that can fix it. */
 import { DiagnosticSeverity, type Diagnostic } from "vscode-languageserver";
 import { idOf, isRule, titleOf, type AnyResult, type State } from "../findings/result.js";
-import { messageOf } from "../findings/message.js";
+import { messageOf, whyNot } from "../findings/message.js";
 import type { CheckedDocument } from "../engine/check-text.js";
 import { differencesIn } from "../engine/report.js";
 import type { Span } from "../notebook/tree.js";
@@ -65,7 +65,7 @@ function findingsOf(document: CheckedDocument, session: Session): Diagnostic[] {
     // What an error of the text stands in the way of is said by that error.
     if (severity === undefined || result.isEcho) continue;
     if (result.state === "not checked" && !isRule(result)) {
-      const because = result.because ?? "";
+      const because = whyNot(result, document.system);
       const key = `${result.support.path} ${because}`;
       const group = unknown.get(key);
       if (group) group.titles.push(titleOf(result));

@@ -21,6 +21,8 @@ export interface CheckResult {
   readonly state: State;
   /** Set where the check was made. */
   readonly weighed?: Weighed;
+  /** What tries it, where that is known and its strength is not. */
+  readonly tried?: Pick<Weighed, "demand" | "quantity">;
   /** Demand over capacity; left out where the capacity is zero or the check was not made. */
   readonly ratio?: number;
   readonly governing?: Demand;

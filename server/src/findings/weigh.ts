@@ -134,7 +134,7 @@ export function weighCheck(
       return { ...fresh, result: withNear(kept, nearFrom) };
     }
     const missing = [...new Set(gathered.flatMap((g) => g.missing))];
-    if (missing.length > 0) return done("not checked", { because: `needs the ${listed(missing)}` });
+    if (missing.length > 0) return done("not checked", { because: `needs the ${listed(missing)}`, ...largestTried(check, gathered, demands, tally) });
     const blocks = [...new Set(gathered.flatMap((g) => g.blocks))];
     if (blocks.length > 0) return done("not checked", { because: blocks.join("; ") });
     if (none) return done("not checked", { because: actions.unknown });
@@ -187,6 +187,21 @@ function largest({ measures }: CheckDecl, inputs: object, demands: readonly Dema
   }
   // One that is outside a range says so, however small it is.
   return [...demands.filter(({ beyond }) => beyond !== undefined), ...front.map(({ demand }) => demand)];
+}
+
+/** The largest demand on a check whose strength is missing, where the check says what it does. */
+function largestTried(check: CheckDecl, gathered: readonly Gathered[], demands: readonly (readonly Demand[])[], tally: Tally): Partial<CheckResult> {
+  if (check.triedBy === undefined) return {};
+  let found: Partial<CheckResult> = {};
+  for (let place = 0; place < demands.length; place += 1) {
+    for (const demand of demands[place]) {
+      if (demand.beyond !== undefined) return {};
+      tally.evaluations += 1;
+      const outcome: Outcome = check.evaluate(gathered[place].inputs, demand, plainCalc);
+      if (outcome.type === "weighed" && Number.isFinite(outcome.demand) && outcome.demand > (found.tried?.demand ?? 0)) found = { tried: outcome, governing: demand, place };
+    }
+  }
+  return found;
 }
 
 function worstOf(check: CheckDecl, gathered: readonly Gathered[], demands: readonly (readonly Demand[])[], nearFrom: number, tally: Tally): Partial<CheckResult> {

@@ -39,7 +39,7 @@ describe("sway at the column top", () => {
     const { inputs } = inputsOf({ height: 12 * foot }, { finish: "bare" });
     const outcome = weighed(columnDrift.evaluate(inputs, swayed(1.5 * inch, -2 * inch), plainCalc));
     expect(outcome.demand / inch).toBeCloseTo(2.5, 9);
-    expect(columnDrift.advise?.(inputs, outcome, say)).toBe("Sway 2.5 in over 12 ft; 1.44 in is the limit. Take a wider section, fix the column tops, or brace a bay in that direction.");
+    expect(columnDrift.advise?.(inputs, outcome, say)).toBe("Sway 2.5 in over 12 ft; 1.44 in is the limit (H/100 for a bare roof). Take a wider section, fix the column tops, or brace a bay in that direction.");
   });
 
   it("asks for the risk category unless the service wind speed is stated", () => {

@@ -15,10 +15,11 @@ import { readRod, tensileStrengthUsed, type RodSteel } from "../anchors/rod.js";
 import { readSeismic, shaken, type SeismicAnchors, withOverstrength, momentWithOverstrength } from "../anchors/seismic.js";
 import { rodShear, rodShearDemand } from "../anchors/steel-shear.js";
 import { check, unchecked, weigh, type Outcome } from "../contract.js";
+import { elasticStress, nominalStress } from "../steel-buckling.js";
 import { tipsOver } from "./distribution.js";
 import { readBase, type BaseInputs } from "./geometry.js";
 import { readHardware } from "./hardware.js";
-import { gapInGrout, rodBending, rodCompressive, rodCriticalStress, rodElasticBuckling, rodFlexure, rodFreeLength, rodNetDiameter, rodUse, rodYielding } from "./rod-bending.js";
+import { gapInGrout, rodBending, rodCompressive, rodFlexure, rodFreeLength, rodNetDiameter, rodSlenderness, rodUse, rodYielding } from "./rod-bending.js";
 
 export interface LevelingInputs extends BaseInputs, RodSteel {
   readonly phi: number;
@@ -41,8 +42,8 @@ const isLeveled = (support: Support): boolean => support.base?.fields["leveling 
 function axialStrength(inputs: LevelingInputs, isPushed: boolean, d_n: number, l_b: number, calc: Calc): number {
   const { f_ya: F_y, A_se } = inputs;
   if (!isPushed) return calc(rodYielding, { F_y, A_se });
-  const F_e = calc(rodElasticBuckling, { l_b, d_n });
-  return calc(rodCompressive, { F_n: calc(rodCriticalStress, { F_y, F_e }), A_se });
+  const F_e = calc(elasticStress, { KLr: calc(rodSlenderness, { l_b, d_n }) });
+  return calc(rodCompressive, { F_n: calc(nominalStress, { F_y, F_e }), A_se });
 }
 
 function weighRods(inputs: LevelingInputs, demand: Demand<"strength">, calc: Calc): Outcome {
@@ -76,7 +77,7 @@ export const levelingNuts = check({
   seen: "Rods leaning all one way under a plate with daylight below it; a column out of plumb before the grout came, or where it never came.",
   range:
     "Rods of ASTM F1554 in a pattern about the plate's center, held at the nut and in the concrete; the plate stiff. Bending by shear counts from a clear gap of more than one rod diameter. A base that gets grout is looked at before it under the combinations of dead load alone: wind on bare steel is not in it. What the rods that press do to the concrete is not in it, nor fatigue, nor the tightening of the nuts.",
-  formulas: [gapInGrout, rodShearDemand, rodNetDiameter, rodFreeLength, rodFlexure, tensileStrengthUsed, rodShear, rodBending, rodElasticBuckling, rodCriticalStress, rodCompressive, rodYielding, rodUse, withOverstrength, momentWithOverstrength],
+  formulas: [gapInGrout, rodShearDemand, rodNetDiameter, rodFreeLength, rodFlexure, tensileStrengthUsed, rodShear, rodBending, rodSlenderness, elasticStress, nominalStress, rodCompressive, rodYielding, rodUse, withOverstrength, momentWithOverstrength],
   applies: isLeveled,
   inputs: (support, gather, place): LevelingInputs => {
     const base = readBase(support, gather, place);
@@ -109,7 +110,7 @@ export const levelingNuts = check({
     return weighRods(inputs, demand, calc);
   },
   advise: (inputs, outcome, say) =>
-    `Rods used to ${say.show(outcome.demand, "ratio")} of their strength with ${say.show(inputs.g, "length")} clear below the leveling nuts. ${
+    `${say.show(outcome.demand, "ratio")} times what the rods hold with ${say.show(inputs.g, "length")} clear below the leveling nuts. ${
       inputs.standsFree ? `Place grout, lower the plate to a gap of ${say.show(inputs.d_a, "length")}, one rod diameter, or take thicker rods.` : "Shim the plate until the grout is in, lower it, or take thicker rods."
     }`,
 });

@@ -63,6 +63,8 @@ const numberOf = (limit: Limit): number => Number(limit.slice("H/".length));
 interface DriftInputs {
   readonly H: number;
   readonly n: number;
+  /** What at the roof could break, where the limit goes by it. */
+  readonly finish?: keyof typeof byFinish;
   /** The pier below, where the notebook says how the soil beside it moves. */
   readonly pier?: PierInGround;
   /** The column is fixed to its base along an axis and leans with it. */
@@ -104,6 +106,7 @@ function serviceInputs(support: Support, gather: Gather): DriftInputs {
   return {
     H: gather.need(column?.fields.height, "column height"),
     n: stated !== undefined ? numberOf(stated) : finish === undefined ? Number.NaN : byFinish[finish],
+    ...(finish === undefined ? {} : { finish }),
     ...pierBelow(support, gather),
   };
 }
@@ -153,8 +156,8 @@ export const columnDrift = check({
   fixedBy: (support) => limitOf(support.roof?.fields["sway limit"], support),
   measures,
   evaluate,
-  advise: ({ H }, outcome, say) =>
-    `Sway ${say.show(outcome.demand, "length")} over ${say.show(H, "distance")}; ${say.show(outcome.capacity, "length")} is the limit. Take a wider section, fix the column tops, or brace a bay in that direction.`,
+  advise: ({ H, n, finish }, outcome, say) =>
+    `Sway ${say.show(outcome.demand, "length")} over ${say.show(H, "distance")}; ${say.show(outcome.capacity, "length")} is the limit (H/${say.show(n, "number")}${finish === undefined ? "" : finish === "bare" ? " for a bare roof" : ` with ${finish}`}). Take a wider section, fix the column tops, or brace a bay in that direction.`,
 });
 
 export const columnDriftAtStrength = check({

@@ -197,5 +197,5 @@ export const columnInteraction = check({
   advise: (inputs, outcome, say) =>
     outcome.quantity === "force"
       ? `Axial force ${say.show(outcome.demand, "force")}; the column is unstable from ${say.show(outcome.capacity, "force")} over ${say.show(inputs.L, "distance")}. Take a wider section or fix the column top.`
-      : `${say.show(outcome.demand, "ratio")} of the strength of ${inputs.section} used over ${say.show(inputs.L, "distance")}. Take a thicker wall or a wider section, or fix the column top.`,
+      : `${say.show(outcome.demand, "ratio")} times what ${inputs.section} holds over ${say.show(inputs.L, "distance")}. Take a thicker wall or a wider section, fix the column top, or add knee braces.`,
 });

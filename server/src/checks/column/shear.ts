@@ -188,5 +188,5 @@ export const columnShear = check({
     const [atBase, atTop] = [shearAt(inputs, strength, base, calc), shearAt(inputs, strength, top, calc)];
     return weigh(atBase >= atTop ? atBase : atTop, 1, "ratio");
   },
-  advise: (inputs, outcome, say) => `${say.show(outcome.demand, "ratio")} of the shear and torsional strength of ${inputs.section} used. Take a thicker wall or a wider section.`,
+  advise: (inputs, outcome, say) => `${say.show(outcome.demand, "ratio")} times what ${inputs.section} holds in shear and twist. Take a thicker wall or a wider section.`,
 });

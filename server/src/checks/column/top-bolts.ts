@@ -282,5 +282,5 @@ export const topBolts = check({
   advise: (inputs, outcome, say) =>
     outcome.quantity === "force"
       ? `Shear ${say.show(outcome.demand, "force")} a bolt; it carries ${say.show(outcome.capacity, "force")}. Take larger or more bolts${inputs.cap ? ", or more steel before them" : ""}.`
-      : `${say.show(outcome.demand, "ratio")} of the strength of a ${say.show(inputs.d, "length")} bolt used. Take larger or more bolts${inputs.cap ? ", or a thicker cap plate" : ""}.`,
+      : `${say.show(outcome.demand, "ratio")} times what a ${say.show(inputs.d, "length")} bolt holds. Take larger or more bolts${inputs.cap ? ", or a thicker cap plate" : ""}.`,
 });

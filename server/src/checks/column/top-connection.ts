@@ -44,6 +44,7 @@ export const topConnection = check({
     readLevel(support, gather);
     return { strength: gather.need(topOf(support)?.value.uplift, "uplift strength of the connection at the column top") };
   },
+  triedBy: "lifts the roof there",
   fixedBy: (support) => support.column?.fields["top connection"]?.value.uplift ?? support.column?.fields["top connection"] ?? support.column,
   evaluate: (inputs, demand, calc) => weigh(calc(netUplift, { P: demand.top.P }), inputs.strength, "force"),
   advise: (_, outcome, say) => `Strength ${say.show(outcome.capacity, "force")}; ${say.show(outcome.demand, "force")} needed in uplift. Take a stronger connection, or move the columns closer together.`,

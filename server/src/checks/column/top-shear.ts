@@ -65,5 +65,5 @@ export const topShear = check({
     if (M_n === undefined) return unchecked("the column top carries a moment, and no moment strength of its connection is stated; state it (top connection, moment), or describe the bolts or the weld");
     return weigh(calc(topUse, { T, T_n, V, V_n, M: calc(resultantMoment, { M_x: top.Mx, M_y: top.My }), M_n }), 1, "ratio");
   },
-  advise: (_, outcome, say) => `${say.show(outcome.demand, "ratio")} of the stated strengths used by uplift, shear and moment together. Take a stronger connection, or move the columns closer together.`,
+  advise: (_, outcome, say) => `${say.show(outcome.demand, "ratio")} times what is stated, with uplift, shear and moment together. Take a stronger connection, or move the columns closer together.`,
 });
