@@ -5,9 +5,10 @@ import { readBase } from "../../../server/src/checks/base/geometry.js";
 import { lugBearingDepth } from "../../../server/src/checks/base/lug.js";
 import { lugBreakout, lugEdgeUsed, lugFlexure, lugPressed, lugPulled, lugWedge } from "../../../server/src/checks/base/lug-strength.js";
 import { shearLug } from "../../../server/src/checks/base/shear-lug.js";
+import type { Demand } from "../../../server/src/actions/demand.js";
 import { basicShearByEdge, shearDepth, shearEnd, singleWedge } from "../../../server/src/checks/anchors/shear-wedge.js";
 import { plainCalc } from "../../../server/src/formula/calc.js";
-import { gatherer, inch, kip, kipInch, ratioOf, run, say, strength } from "../given.js";
+import { gatherer, inch, kip, kipInch, ratioOf, run, say, sourced, strength } from "../given.js";
 import { supportWith, type Given } from "./base.js";
 
 const near = (found: number | undefined, expected: number, part = 0.005) => {
@@ -119,6 +120,37 @@ describe("the check of a lug", () => {
     ["a lug that ends in the grout", lugged(6, 1.5, 1, "along x"), /ends in the grout/],
     ["no grout on leveling nuts", lugged(6, 3.5, 1, "along x", { base: { "leveling nuts": true, grout: 0, "shear lug": { width: 0.1, depth: 0.1, thickness: 0.02, resists: "along x" } } }), /grout that fills its pocket/],
     ["a lug without a direction", { base: { "shear lug": { width: 0.1, depth: 0.1, thickness: 0.02 } } }, /direction of shear/],
-    ["earthquake rules", lugged(6, 3.5, 1, "along x", { site: { "seismic design category": "D" } }), /17\.10/],
+    ["an earthquake of which nothing is said", lugged(6, 3.5, 1, "along x", { site: { "seismic design category": "D" } }), /17\.10/],
   ])("does not answer for %s", (_, given, words) => expect(read(given).said).toMatch(words));
+});
+
+describe("a lug in an earthquake of category C to F (ACI 318-19 17.10.6.3)", () => {
+  const wide = lugged(6, 3.5, 1, "along x", { pier: 60, embedment: 40 });
+  const inputs = (base: Record<string, unknown>, category = "D") => {
+    const gather = gatherer();
+    const support = supportWith({ ...wide, base: { ...wide.base, ...base }, site: { "seismic design category": category } });
+    (support.column!.fields as unknown as Record<string, unknown>).reactions = sourced(new Map());
+    const found = shearLug.inputs(support, gather, 0);
+    expect([...gather.missing, ...gather.blocks]).toEqual([]);
+    return found;
+  };
+  const pushed: Demand<"strength"> = {
+    ...strength({ P: 9 * kip, Vx: 4 * kip }),
+    combination: { level: "strength", label: "0.9D + 1.0E", terms: [{ factor: 0.9, type: "D" }, { factor: 1, type: "E" }], clause: "given" },
+    earthquake: { P: 0, Vx: 4 * kip, Vy: 0, Mx: 0, My: 0 },
+  };
+
+  it("stands against twice 4 kip where the overstrength is 2, and against 4 where it is in the reactions or in category B", () => {
+    const twice = inputs({ "seismic anchors": "overstrength", "overstrength factor": 2 });
+    const outcome = run(shearLug, twice, pushed);
+    expect(outcome).toEqual(run(shearLug, inputs({}, "B"), { ...pushed, base: { ...pushed.base, Vx: 8 * kip } }));
+    // It bends: 8 kip on 1.5 + 2/2 in.
+    near(outcome.demand / kipInch, 20, 1e-9);
+    near(run(shearLug, inputs({ "seismic anchors": "overstrength included" }), pushed).demand / kipInch, 10, 1e-9);
+    near(run(shearLug, inputs({}, "B"), pushed).demand / kipInch, 10, 1e-9);
+  });
+
+  it("does not answer where combined reactions do not tell what of them is earthquake", () => {
+    expect(shearLug.evaluate(inputs({ "seismic anchors": "overstrength", "overstrength factor": 2 }), strength({ Vx: kip }), plainCalc)).toMatchObject({ type: "unchecked", because: expect.stringMatching(/by load case/) });
+  });
 });

@@ -9,18 +9,10 @@ import { seismicSystemOf } from "../../catalog/seismic-systems.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc, Formula } from "../../formula/types.js";
 import type { Forces } from "../../mechanics/forces.js";
-import type { Site, Support } from "../../project/model.js";
+import type { Support } from "../../project/model.js";
 import type { Gather } from "../contract.js";
 
 const strong = "CDEF";
-
-/** For a check that does not do the rules for earthquake; where the category is not stated nothing can be said. */
-export function blockSeismic(site: Site, gather: Gather): void {
-  const category = gather.needs(site["seismic design category"], "seismic design category of the site");
-  if (category !== undefined && strong.includes(category)) {
-    gather.block(`seismic design category ${category}: the anchor rules for earthquake (ACI 318-19 17.10) are not done here; the engineer has to check these anchors`);
-  }
-}
 
 export interface SeismicAnchors {
   /** Category C to F: the rules of 17.10 apply. */

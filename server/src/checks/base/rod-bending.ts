@@ -35,19 +35,12 @@ export const rodFreeLength = formula({
   },
 });
 
-export const rodElasticBuckling = formula({
-  id: "base.rod-elastic-buckling",
-  text: "F_e = pi^2 * E_s / (K * l_b / (d_n / 4))^2",
-  source: "AISC 360-22 Eq. E3-4; K = 1.2 for ends that shift and do not turn, Table C-A-7.1",
-  symbols: { F_e: { kind: "steelStress", meaning: "elastic buckling stress" }, l_b: freeLength, d_n: netDiameterSymbol },
-  constants: { E_s: "29000 ksi", K: "1.2" },
-});
-
-export const rodCriticalStress = formula({
-  id: "base.rod-critical-stress",
-  text: "F_n = F_y / F_e <= 2.25 ? 0.658^(F_y / F_e) * F_y : 0.877 * F_e",
-  source: "AISC 360-22 Eq. E3-2, E3-3",
-  symbols: { F_n: { kind: "steelStress", meaning: "nominal compressive stress" }, F_y: yieldSymbol, F_e: { kind: "steelStress", meaning: "elastic buckling stress" } },
+export const rodSlenderness = formula({
+  id: "base.rod-slenderness",
+  text: "KLr = K * l_b / (d_n / 4)",
+  source: "AISC 360-22 E2, r = d/4 of a round bar; K = 1.2 for ends that shift and do not turn, Table C-A-7.1",
+  symbols: { KLr: { kind: "ratio", meaning: "effective slenderness ratio" }, l_b: freeLength, d_n: netDiameterSymbol },
+  constants: { K: "1.2" },
 });
 
 export const rodCompressive = formula({

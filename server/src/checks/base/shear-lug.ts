@@ -13,7 +13,7 @@ import type { KindName } from "../../units/kinds.js";
 import { concreteStrengthUsed } from "../anchors/concrete.js";
 import { readFactors } from "../anchors/factors.js";
 import { readRod, tensileStrengthUsed, type RodSteel } from "../anchors/rod.js";
-import { blockSeismic } from "../anchors/seismic.js";
+import { readSeismic, type SeismicAnchors, seismicFormulas, shaken } from "../anchors/seismic.js";
 import { basicShearByEdge, shearDepth, shearEnd, singleWedge } from "../anchors/shear-wedge.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { concreteModulus, distribute, isUnstable, modularRatio, tipsOver } from "./distribution.js";
@@ -25,6 +25,7 @@ import { readBase, type BaseInputs } from "./geometry.js";
 
 export interface LugInputs extends BaseInputs, RodSteel {
   readonly lug: LugSizes;
+  readonly seismic: SeismicAnchors;
   readonly F_y: number;
   readonly h_ef: number;
   readonly psi_cV: number;
@@ -98,18 +99,18 @@ export const shearLug = check({
   title: "Shear lug under the base plate",
   link: "base",
   level: "strength",
-  clause: "ACI 318-19 17.11; AISC 360-22 F11.1",
+  clause: "ACI 318-19 17.11, 17.10.6.3; AISC 360-22 F11.1",
   fails: "The lug crushes the concrete before it, pushes a wedge off the edge, or bends.",
   seen: "A grout pocket cracked toward the near edge, the plate moved that way.",
   range:
-    "One lug, or a cross of two, in the middle of the plate, of the plate's grade, filled all around with grout no weaker than the concrete; each direction by itself. A round pier is taken as the square inside it. The weld of the lug and vent holes of 1 in on both sides of it are for the drawing. The rods are not asked for the shear the lug stands against. Not for an earthquake in seismic design category C to F.",
+    "One lug, or a cross of two, in the middle of the plate, of the plate's grade, filled all around with grout no weaker than the concrete; each direction by itself. A round pier is taken as the square inside it. The weld of the lug and vent holes of 1 in on both sides of it are for the drawing. The rods are not asked for the shear the lug stands against. In seismic design category C to F the earthquake's part of the forces comes with the overstrength of the system, as on the rods in shear.",
   formulas: [
     concreteModulus, modularRatio, concreteStrengthUsed, lugBearingDepth, tensileStrengthUsed, lugPulled, lugPressed, lugBearing, lugFaceToEdge, lugEndDistance, lugEdgeUsed, lugWedge, singleWedge, shearEnd,
     shearDepth, basicShearByEdge, lugBreakout, lugAlongEdge, lugArm, lugMoment, lugFlexure, embedmentBehindLug,
+    ...seismicFormulas,
   ],
   applies: (support) => support.base?.fields["shear lug"] !== undefined,
   inputs: (support, gather, place): LugInputs => {
-    blockSeismic(support.site, gather);
     const base = readBase(support, gather, place);
     const rod = readRod(support, gather);
     const factors = readFactors(support.codes, gather);
@@ -126,13 +127,16 @@ export const shearLug = check({
       ...base,
       ...rod,
       lug,
+      seismic: readSeismic(support, gather, "shear"),
       F_y: steel && !isMissing(steel) ? steel.fy : Number.NaN,
       h_ef: gather.need(fields?.anchors?.value.embedment, "anchor embedment"),
       psi_cV: (isCracked ? factors?.shearCracked[bars] : factors?.shearUncracked) ?? Number.NaN,
     };
   },
   fixedBy: (support) => support.base?.fields["shear lug"] ?? support.base,
-  evaluate: (inputs, demand, calc) => {
+  evaluate: (inputs, stated, calc) => {
+    const demand = shaken(inputs.seismic, stated, calc);
+    if ("because" in demand) return unchecked(demand.because);
     const { P, Vx, Vy } = demand.base;
     const { resistsX, resistsY } = inputs.lug;
     const contact = distribute(inputs, demand, calc);

@@ -5,6 +5,7 @@
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import { calculatedOnce } from "../once.js";
+import { elasticStress, nominalStress } from "../steel-buckling.js";
 import { flangeDistance, flangeLean, flatOf, webFlat, wallRatio } from "./elements.js";
 import { axesOf, type ColumnInputs } from "./member.js";
 
@@ -19,28 +20,6 @@ export const slendernessRatio = formula({
     K: { kind: "ratio", meaning: "effective length factor", field: "columns.*.top of column", range: [0.5, 3] },
     L: { kind: "distance", meaning: "height of the column", field: "columns.*.height" },
     r: { kind: "length", meaning: "radius of gyration", field: "columns.*.section" },
-  },
-});
-
-export const elasticStress = formula({
-  id: "column.elastic-buckling-stress",
-  text: "F_e = pi^2 * E / KLr^2",
-  source: "AISC 360-22 Eq. E3-4",
-  symbols: {
-    F_e: { kind: "steelStress", meaning: "elastic buckling stress" },
-    KLr: { kind: "ratio", meaning: "effective slenderness ratio", range: [10, 250] },
-  },
-  constants: steel,
-});
-
-export const nominalStress = formula({
-  id: "column.nominal-stress",
-  text: "F_n = F_y / F_e <= 2.25 ? 0.658^(F_y / F_e) * F_y : 0.877 * F_e",
-  source: "AISC 360-22 Eq. E3-2 and E3-3",
-  symbols: {
-    F_n: { kind: "steelStress", meaning: "nominal compressive stress" },
-    F_y: { kind: "steelStress", meaning: "yield strength", field: "columns.*.grade", range: [2e8, 4e8] },
-    F_e: { kind: "steelStress", meaning: "elastic buckling stress", range: [2e7, 1e9] },
   },
 });
 
