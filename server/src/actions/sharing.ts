@@ -3,10 +3,12 @@
  * width where the roof is not rigid in its plane.
  */
 import type { Calc } from "../formula/types.js";
+import type { Forces } from "../mechanics/forces.js";
 import { largestDifference } from "../mechanics/largest-difference.js";
 import { withoutRounding } from "../mechanics/noise.js";
 import { rigidRoof, type RoofColumn, type RoofLoad, type RoofMechanism } from "../mechanics/rigid-roof.js";
 import { framedRoof, roofFrame, storyStiffness, topMovement, type RoofBrace, type RoofFrame } from "../mechanics/roof-frame.js";
+import { roofSpans, sharedBySpans, splitBySpans, type RoofSpans } from "../mechanics/roof-spans.js";
 import { sharedByTributary, tributaryRoof, type TributaryRoof } from "../mechanics/tributary-roof.js";
 import type { NoActions } from "./demand.js";
 import { atReach } from "./knee-braces.js";
@@ -36,11 +38,13 @@ export const routesAgreeWithin = 0.001;
 
 export const besideTitle = "hand route beside the frame";
 
-function carryByFrame(frame: RoofFrame, loads: readonly RoofLoad[], calc: Calc): readonly Reaction[] | NoActions {
-  const shared = calc.routine(framedRoof, { frame, loads });
+function carryByFrame(frame: RoofFrame, spans: RoofSpans | undefined, loads: readonly RoofLoad[], calc: Calc): readonly Reaction[] | NoActions {
+  const bySpans = spans && calc.routine(sharedBySpans, { spans, loads });
+  const shared = calc.routine(framedRoof, { frame, loads: bySpans?.left ?? loads });
   if ("mechanism" in shared) return { unknown: shared.mechanism };
-  const tops = withoutRounding(shared.columns.map(({ top }) => top));
-  const bases = withoutRounding(shared.columns.map(({ base }) => base));
+  const pressed = (forces: Forces, i: number): Forces => (bySpans ? { ...forces, P: forces.P + bySpans.presses[i] } : forces);
+  const tops = withoutRounding(shared.columns.map(({ top }, i) => pressed(top, i)));
+  const bases = withoutRounding(shared.columns.map(({ base }, i) => pressed(base, i)));
   return frame.columns.map((column, i) => ({ top: atReach(column, tops[i], bases[i], calc), base: bases[i], sway: topMovement(shared, column) }));
 }
 
@@ -50,19 +54,21 @@ function frameStories(frame: RoofFrame): Sharing["stories"] {
   return { x: [{ columns, stiffness: x }], y: [{ columns, stiffness: y }] };
 }
 
-/** The roof as one rigid plate on a frame of columns; or in which way it can move freely. */
+/** The roof as one plate, rigid in its plane, on a frame of columns, what presses or lifts brought to them by its spans; or in which way it can move freely. */
 export function sharedByFrame(columns: readonly RoofColumn[], braces: readonly RoofBrace[] = []): Sharing | NoActions {
   const frame = roofFrame(columns, braces);
   if ("mechanism" in frame) return { unknown: frame.mechanism };
+  const spans = roofSpans(columns);
   return {
     way: "as one plate",
-    carry: (loads, calc) => carryByFrame(frame, loads, calc),
+    carry: (loads, calc) => carryByFrame(frame, spans, loads, calc),
     stories: frameStories(frame),
     // The hand route knows no rods.
     beside:
       braces.length > 0
         ? undefined
-        : (loads, calc) => {
+        : (all, calc) => {
+            const loads = spans ? splitBySpans(spans, all).left : all;
             const first = calc.routine(framedRoof, { frame, loads });
             const second = calc.routine(rigidRoof, { columns, loads });
             if ("mechanism" in first || "mechanism" in second) return;

@@ -45,15 +45,15 @@ export interface ColumnGrid {
   readonly lines: readonly ColumnLine[];
 }
 
-/** Two lines or more, of two columns or more each; the lines along x where both ways are possible, as both then give the same. */
-export function gridOf(places: readonly Place[]): ColumnGrid | undefined {
-  for (const axis of ["x", "y"] as const) {
-    const lines = linesAlong(places, axis);
-    const isApart = lines.every(({ along }) => along.every((at, i) => i === 0 || at > along[i - 1]));
-    if (lines.length > 1 && isApart && lines.every(({ columns }) => columns.length > 1)) return { axis, lines };
-  }
-  return undefined;
+/** Two lines or more along an axis, of two columns or more each. */
+export function gridAlong(places: readonly Place[], axis: "x" | "y"): ColumnGrid | undefined {
+  const lines = linesAlong(places, axis);
+  const isApart = lines.every(({ along }) => along.every((at, i) => i === 0 || at > along[i - 1]));
+  return lines.length > 1 && isApart && lines.every(({ columns }) => columns.length > 1) ? { axis, lines } : undefined;
 }
+
+/** Two lines or more, of two columns or more each; the lines along x where both ways are possible, as both then give the same. */
+export const gridOf = (places: readonly Place[]): ColumnGrid | undefined => gridAlong(places, "x") ?? gridAlong(places, "y");
 
 /** Parts of a stretch between the inner points of a row of supports, each with the span it lies in and its part of the whole. */
 function partsOf(from: number, to: number, supports: readonly number[]): readonly { readonly span: number; readonly middle: number; readonly part: number }[] {
@@ -78,15 +78,16 @@ function lever(at: number, a: number, b: number): readonly [number, number] {
 
 /**
  * The share of each column in a load spread evenly over a rectangle: purlins in simple spans from line to line, beams in simple spans along each
- * line, both with overhangs beyond the last support. The shares add up to one, and their resultant is that of the load.
+ * line, both with overhangs beyond the last support. The shares add up to one, and of a grid of two lines or more their resultant is that of the load.
  */
 export function sharesOf({ axis, lines }: ColumnGrid, area: PlanArea, count: number): Float64Array {
   const shares = new Float64Array(count);
   const [along, across] = axis === "x" ? [[area.x1, area.x2], [area.y1, area.y2]] : [[area.y1, area.y2], [area.x1, area.x2]];
   const rows = lines.map((line) => line.across);
   for (const purlin of partsOf(across[0], across[1], rows)) {
-    const ends = lever(purlin.middle, rows[purlin.span], rows[purlin.span + 1]);
-    for (const end of [0, 1] as const) {
+    // One line carries all of it; what turns about the line is not shared here.
+    const ends = rows.length === 1 ? [1] : lever(purlin.middle, rows[purlin.span], rows[purlin.span + 1]);
+    for (const end of ends.keys()) {
       const line = lines[purlin.span + end];
       for (const beam of partsOf(along[0], along[1], line.along)) {
         const [near, far] = lever(beam.middle, line.along[beam.span], line.along[beam.span + 1]);

@@ -109,7 +109,7 @@ export const roof = record("The roof, taken as rigid in its plane.", {
   }),
   "sway limit": choice(swayLimits, "Largest sway of a column top under the service wind, as a part of the column's height H."),
   "sway limit at strength": choice(swayLimits, "The same under the strength combinations; judged only where it is stated."),
-  "rigid in plane": choice(["yes", "no", "envelope"], "Whether deck or bracing makes the roof act as one plate that shares side loads between the columns. Open purlins do not: each column then takes what comes to it by tributary width. envelope takes the worse of both.", {
+  "rigid in plane": choice(["yes", "no", "envelope"], "Whether deck or bracing makes the roof act as one plate that shares side loads between the columns. Open purlins do not: each column then takes what comes to it by tributary width. envelope takes the worse of both. Weight, snow and lift come to the columns by the spans between them in any case.", {
     also: { true: "yes", false: "no", either: "envelope" },
     assumed: { text: "yes", source: "to be shown: a fastened deck or bracing in the plane of the roof" },
   }),

@@ -1,0 +1,97 @@
+/**
+ * What presses on a roof or lifts it, brought to the columns by the spans between them. A roof that is rigid in its plane shares pushes as one
+ * plate, but it bends across its plane: a column in the middle of a line takes more of the weight and of the lift than one at the end.
+ */
+import type { Routine, ShownValue } from "../formula/types.js";
+import { gridAlong, linesAlong, sharesOf, type ColumnGrid } from "./column-grid.js";
+import type { PlanArea, RoofColumn, RoofLoad } from "./rigid-roof.js";
+
+/** The spans a roof has by its columns: from line to line and along each line, or along the one line there is. */
+export interface RoofSpans {
+  readonly columns: readonly RoofColumn[];
+  /** One, or two where the columns stand in lines both ways; their mean counts, as columns a little off their line make them differ a little. */
+  readonly grids: readonly ColumnGrid[];
+}
+
+/** The spans between the columns; undefined where they stand in no lines. */
+export function roofSpans(columns: readonly RoofColumn[]): RoofSpans | undefined {
+  const grids = [gridAlong(columns, "x"), gridAlong(columns, "y")].filter((grid) => grid !== undefined);
+  if (grids.length > 0) return { columns, grids };
+  const line = oneLine(columns);
+  return line && { columns, grids: [line] };
+}
+
+const sharesBy = ({ columns, grids }: RoofSpans, area: PlanArea): readonly number[] => {
+  const each = grids.map((grid) => sharesOf(grid, area, columns.length));
+  return columns.map((_, i) => each.reduce((sum, shares) => sum + shares[i], 0) / each.length);
+};
+
+/** Three columns or more in one line. */
+function oneLine(columns: readonly RoofColumn[]): ColumnGrid | undefined {
+  for (const axis of ["x", "y"] as const) {
+    const [line, ...others] = linesAlong(columns, axis);
+    if (line && others.length === 0 && line.columns.length > 2 && line.along.every((at, i) => i === 0 || at > line.along[i - 1])) {
+      return { axis, lines: [line] };
+    }
+  }
+  return undefined;
+}
+
+export interface BySpans {
+  /** What presses on each column, N, lift negative. */
+  readonly presses: readonly number[];
+  /** What is left for the roof as one plate: the pushes, and the turning that forces down the columns cannot make. */
+  readonly left: readonly RoofLoad[];
+}
+
+const areaOf = ({ x, y, over }: RoofLoad) => over ?? { x1: x, x2: x, y1: y, y2: y };
+
+/** Splits loads on a roof into what its spans bring down each column and what is left for it as one plate. Statics: both together are the loads. */
+export function splitBySpans(spans: RoofSpans, loads: readonly RoofLoad[]): BySpans {
+  const { columns } = spans;
+  const presses = columns.map(() => 0);
+  const left: RoofLoad[] = [];
+  // Moments of the vertical forces about the axes, the loads' less the columns'.
+  let [east, north] = [0, 0];
+  for (const load of loads) {
+    left.push({ ...load, Fz: 0 });
+    if (load.Fz === 0) continue;
+    const shares = sharesBy(spans, areaOf(load));
+    columns.forEach((c, i) => {
+      presses[i] -= shares[i] * load.Fz;
+      east -= shares[i] * load.Fz * c.x;
+      north -= shares[i] * load.Fz * c.y;
+    });
+    east += load.Fz * load.x;
+    north += load.Fz * load.y;
+  }
+  const [{ x, y, base, height }] = columns;
+  const z = base + height;
+  // A couple, as two forces one meter apart.
+  const couple = (moment: number, dx: number, dy: number): readonly RoofLoad[] =>
+    moment === 0
+      ? []
+      : [
+          { x: x + dx, y: y + dy, z, Fx: 0, Fy: 0, Fz: moment },
+          { x, y, z, Fx: 0, Fy: 0, Fz: -moment },
+        ];
+  return { presses, left: [...left, ...couple(east, 1, 0), ...couple(north, 0, 1)] };
+}
+
+export interface RoofSpansArgs {
+  readonly spans: RoofSpans;
+  readonly loads: readonly RoofLoad[];
+}
+
+/** {@link splitBySpans} as a step of a calculation. */
+export const sharedBySpans: Routine<RoofSpansArgs, BySpans> = {
+  id: "mechanics.roof-spans",
+  title: "Weight and lift of each column by the spans of the roof",
+  method: "purlins and beams in simple spans with overhangs, by lever, for forces down and up; pushes are left to the roof as one plate",
+  source: "statics of simple spans; common practice, no single source",
+  run: ({ spans, loads }) => splitBySpans(spans, loads),
+  show: ({ loads }, { presses }) => {
+    const given: ShownValue[] = [{ symbol: "F_z", meaning: "lift", kind: "force", value: loads.reduce((sum, { Fz }) => sum + Fz, 0) }];
+    return { given, found: presses.map((value, i) => ({ symbol: `P_${i + 1}`, meaning: `axial force from the roof's spans, column ${i + 1}, compression positive`, kind: "force" as const, value })) };
+  },
+};
