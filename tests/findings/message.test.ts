@@ -40,6 +40,11 @@ describe("The message of a result", () => {
     expect(said(outcome)).toMatch(words);
   });
 
+  it("takes what rounding left of nothing for nothing", () => {
+    expect(said(weigh(1e-9, 5 * kip, "force"))).toBe("Uplift of a strap: no combination tries it.");
+    expect(said(weigh(1e-3, 5 * kip, "force"))).toMatch(/ lb against 5 kip, ratio 0\.00 \(/);
+  });
+
   it("names what tries a link whose strength is missing, by the largest combination", () => {
     expect(said(weigh(3 * kip, Number.NaN, "force"), false, "pulls at the strap")).toBe("Uplift of a strap: not checked, needs the strength of the strap; 6 kip pulls at the strap (0.9D + 1.0W, column 2 of 2).");
     expect(said(weigh(3 * kip, Number.NaN, "force"), false)).toBe("Uplift of a strap: not checked, needs the strength of the strap.");

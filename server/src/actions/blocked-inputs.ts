@@ -75,6 +75,16 @@ export function blockedRemarks(flow: FlowBelow, shares: EdgeShares): readonly st
   });
 }
 
+/** What the figures of free roofs leave out beside a building close by that is higher than the roof, in words; undefined where none is. */
+export function besideBuilding({ blocked, "mean height": height }: Roof, show: (value: number) => string): string | undefined {
+  const { edge, gap, height: top } = blocked?.value.building?.value ?? {};
+  if (!edge || !gap || !top || !height || gap.value === 0 || !isAbove(top.value, height.value) || isAbove(gap.value, height.value)) return undefined;
+  return (
+    `A building ${show(top.value)} high stands ${show(gap.value)} from the ${edge.value} edge. Beside the obstructed flow, wind that meets its wall turns down and up there and can lift a roof so close by more: ` +
+    "hold the uplift against that of a canopy fastened to a building (ASCE 7-22 30.9, 7-16 30.11), which is not covered here, and give the footings the greater."
+  );
+}
+
 const percent = (share: number): string => share.toLocaleString("en-US", { style: "percent", maximumFractionDigits: 0 }).replace("%", " %");
 
 /** Edges with a wall that is less than 80 percent open, in words; undefined where the building is open. */

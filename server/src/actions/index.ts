@@ -3,7 +3,7 @@
  * depends on bases, foundations or ground, but for reactions stated at a foundation that stands alone.
  */
 import { plainCalc } from "../formula/calc.js";
-import { blockedRemarks, wallsRemark } from "./blocked-inputs.js";
+import { besideBuilding, blockedRemarks, wallsRemark } from "./blocked-inputs.js";
 import { actionsByHand, isByHand } from "./by-hand.js";
 import type { ColumnActions, LoadDerivation, NoActions } from "./demand.js";
 import { roofInputs, roofSupports, type LoadedStructure, type RoofInputs } from "./roof-inputs.js";
@@ -116,6 +116,8 @@ function informationOn({ roof, site }: LoadedStructure, { seismic, plane, flow, 
   if (at) for (const outside of system.outside) found.push({ at, message: nearestResult(outside, system.resultants) });
   const blocking = roof?.fields.blocked ?? roof;
   if (blocking) for (const remark of closed ? [wallsRemark(closed)] : blockedRemarks(flow, blocked)) found.push({ at: blocking, message: () => remark });
+  const building = roof?.fields.blocked?.value.building;
+  if (roof && building && besideBuilding(roof.fields, () => "") !== undefined) found.push({ at: building, message: (show) => besideBuilding(roof.fields, (value) => show(value, "distance")) ?? "" });
   const category = site["seismic design category"];
   if (category && isLeftOut(site)) found.push({ at: category, message: () => leftOut });
   const named = roof?.fields["earthquake system"];

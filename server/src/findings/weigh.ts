@@ -170,6 +170,9 @@ const withNear = (result: CheckResult, nearFrom: number): CheckResult => {
   return state === result.state ? result : { ...result, state };
 };
 
+/** A demand below this part of the strength is what rounding left of a sum that is nothing. */
+const rounding = 1e-10;
+
 const ratioOf = (weighed: Weighed): number =>
   weighed.demand <= 0 ? 0 : weighed.capacity > 0 ? weighed.demand / weighed.capacity : Number.POSITIVE_INFINITY;
 
@@ -224,7 +227,7 @@ function worstOf(check: CheckDecl, gathered: readonly Gathered[], demands: reado
         continue;
       }
       const ratio = ratioOf(outcome);
-      if (!worst || ratio > worst.ratio) worst = { ratio, weighed: outcome, demand, place };
+      if (!worst || ratio > worst.ratio) worst = ratio > 0 && ratio < rounding ? { ratio: 0, weighed: { ...outcome, demand: 0 }, demand, place } : { ratio, weighed: outcome, demand, place };
     }
   }
   const over = worst !== undefined && worst.ratio > 1;

@@ -70,6 +70,16 @@ describe("a building close by", () => {
     expect(idsOf(building(5))).not.toContain("wind/south/B/obstructed");
   });
 
+  it.each([
+    [0.5, 36, true],
+    [0.5, 11, false],
+    [13, 36, false],
+  ])("%f ft away and %d ft high is said to lift a roof at 12 ft more than the figures give: %s", (gap, height, isSaid) => {
+    const { information } = actionsOf(structureOf({ roof: { "mean height": 12 * foot, blocked: nested({ building: { edge: "north", gap: gap * foot, height: height * foot } }) } }));
+    const said = information.map(({ message }) => message((value) => `${Math.round((value / foot) * 10) / 10} ft`)).filter((text) => text.startsWith("A building"));
+    expect(said).toEqual(isSaid ? [expect.stringMatching(/^A building 36 ft high stands 0\.5 ft from the north edge\. .*can lift a roof so close by more: hold the uplift .*not covered here/u)] : []);
+  });
+
   it("without a gap has the roof fastened to it: no figure of free roofs, and what to do", () => {
     const fastened = (gap: number) => unknownOf({ roof: { blocked: nested({ building: { edge: "north", gap, height: 20 * foot } }) } });
     expect(fastened(0)).toMatch(/^no gap is left between the roof and the building at its north edge: .*ASCE 7-22 30\.9.*state the reactions$/u);

@@ -112,8 +112,10 @@ function judgeSetting(support: Support): readonly Judged[] {
   const wet = fields?.["hole condition"];
   const cold = fields?.["rock temperature"];
   const at = wet ?? cold ?? dowels ?? support;
-  if (!setIn || !wet || !cold)
-    return [{ verdict: "unchecked", message: `${support.name}: state what the dowels are set in, how wet the holes are (\`hole condition\`) and how cold the rock is (\`rock temperature\`).`, at }];
+  if (!setIn || !wet || !cold) {
+    const missing = [...(setIn ? [] : ["what the dowels are set in (`set in`)"]), ...(wet ? [] : ["how wet the holes are (`hole condition`)"]), ...(cold ? [] : ["how cold the rock is (`rock temperature`)"])];
+    return [{ verdict: "unchecked", message: `${support.name}: state ${missing.join(" and ")}.`, at }];
+  }
   if (setIn.value === "nothing") return [{ verdict: "holds", message: `${support.name}: the bars are driven dry; nothing has to set.`, at }];
   const isFrozen = cold.value === "frozen";
   const isBad = wet.value !== "dry" || cold.value !== "50 F or more";
@@ -152,6 +154,7 @@ export const dowelHoles: RuleDecl = {
   fails: "A hole too tight for what the dowel is set in leaves the bar bare on one side; one too wide wastes adhesive, which cures soft.",
   seen: "Bars leaning on the wall of the hole, with grout on one side alone.",
   range: "A quarter of an inch of cement grout all round; an eighth to a quarter of an inch over the bar for adhesive. The maker's instructions come first.",
+  alone: true,
   judge: (structure) => judgeEach(structure, hasDowels, judgeHole),
 };
 
@@ -163,6 +166,7 @@ export const dowelLayout: RuleDecl = {
   fails: "Holes too near each other or to the edge of the ledge break the rock between them.",
   seen: "A wedge of rock loosened at the edge of the ledge while the holes were drilled.",
   range: "Four hole diameters and 6 in between holes, 2 ft to a face where one is stated. What spacing takes from the rock cone is in its own check.",
+  alone: true,
   judge: (structure) => judgeEach(structure, hasDowels, judgeLayout),
 };
 
@@ -174,6 +178,7 @@ export const dowelSetting: RuleDecl = {
   fails: "Grout or adhesive does not set or does not stick in a wet or cold hole.",
   seen: "Dowels pulled out by hand in spring, set in frozen rock by the book.",
   range: "By what is stated of holes, temperature, product and tests. How many dowels are pulled is common practice; the test load is the engineer's.",
+  alone: true,
   judge: (structure) => judgeEach(structure, hasDowels, (support) => judgeSetting(support)),
 };
 
@@ -185,6 +190,7 @@ export const soundDepth: RuleDecl = {
   fails: "The dowels end in weathered rock that is counted as sound.",
   seen: "A drill that drops through seams, and bars that turn in their holes.",
   range: "By the thickness of the weathered rock as stated; a drill or a test pit shows it.",
+  alone: true,
   judge: (structure) => judgeEach(structure, hasDowels, judgeSound),
 };
 
@@ -199,6 +205,7 @@ export const rockSurface: RuleDecl = {
   fails: "A footing cast on sloping rock slides down on it.",
   seen: "A pad crept downhill on a smooth ledge.",
   range: "By the slope as stated; rock without one is taken as level. Fissures are filled with concrete and loose rock is taken off before.",
+  alone: true,
   judge: (structure) =>
     judgeEach(structure, isOnRock, (support): readonly Judged[] => {
       const slope = support.ground?.fields["rock slope"];
