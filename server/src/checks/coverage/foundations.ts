@@ -1,6 +1,6 @@
 /** Piers in soil, footings on soil, walls, and footings on rock. */
 import type { Support } from "../../project/model.js";
-import { foundationKind, isOnRock, isOnSoil, linesOf } from "./line.js";
+import { foundationKind, isOnRock, isOnSoil, isSeismic, linesOf } from "./line.js";
 
 const isPier = (support: Support): boolean => foundationKind(support) === "pier";
 const isWall = (support: Support): boolean => foundationKind(support) === "wall on footing";
@@ -37,8 +37,8 @@ const pierLines = linesOf("pier", isPier, [
   {
     id: "pier.concrete",
     line: "Concrete of the pier: axial load with bending, shear, least bars, spiral or ties, cover, lap of rods and bars.",
-    by: ["pier.axial", "pier.bending", "pier.shear", "pier.least-ties", "pier.plain", "pier.plain-shear", "pier.least-bars", "pier.most-bars", "pier.bar-count", "pier.bar-gap", "pier.cover", "pier.spiral-ratio", "pier.spiral-gap", "pier.tie-spacing", "pier.tie-size", "pier.bars-held", "pier.rod-lap", "pier.rod-lap-distance", "pier.plate-fit"],
-    left: "Concrete of the pier: bars are taken to go all the way and to be developed where they are needed, the closer ties of seismic design category C to F are not looked at, nor is a slender pier that stands free above grade, nor a bell.",
+    by: ["pier.axial", "pier.bending", "pier.shear", "pier.least-ties", "pier.plain", "pier.plain-shear", "pier.least-bars", "pier.most-bars", "pier.bar-count", "pier.bar-gap", "pier.cover", "pier.spiral-ratio", "pier.spiral-gap", "pier.tie-spacing", "pier.tie-size", "pier.bars-held", "pier.seismic-tie-spacing", "pier.seismic-tie-size", "pier.seismic-confinement", "pier.rod-lap", "pier.rod-lap-distance", "pier.plate-fit"],
+    left: "Concrete of the pier: bars are taken to go all the way and to be developed where they are needed, one spacing of ties is looked at over the whole height; not looked at is a slender pier that stands free above grade, nor a bell.",
   },
 ]);
 
@@ -56,6 +56,10 @@ const footingLines = linesOf("footing", isFooting, [
     by: ["footing.one-way-shear", "footing.two-way-shear", "footing.flexure", "footing.combined-bending", "footing.combined-shear", "footing.top-flexure", "footing.development", "footing.least-steel", "footing.bar-spacing", "footing.least-depth", "footing.joint-bearing", "footing.joint-bars", "footing.joint-least-bars", "footing.joint-development", "footing.pedestal-axial", "footing.pedestal-bending", "footing.pedestal-shear", "footing.pedestal-least-ties", "footing.pedestal-most-bars", "footing.pedestal-bar-count", "footing.pedestal-bar-gap", "footing.pedestal-cover", "footing.pedestal-spiral-ratio", "footing.pedestal-spiral-gap", "footing.pedestal-tie-spacing", "footing.pedestal-tie-size", "footing.pedestal-bars-held", "footing.pedestal-rod-lap", "footing.pedestal-rod-lap-distance", "footing.pedestal-plate-fit"],
     left: "Footings on soil: shear friction at the foot of the pedestal, a slender or an unreinforced pedestal, its closer ties in seismic design category C to F, cover of the pad by exposure, pads without bars.",
     applies: isPad,
+    id: "footing.pedestal-ties",
+    line: "Closer ties of a pedestal in seismic design category C to F.",
+    left: "Closer ties of a pedestal in seismic design category C to F: the standards name those of columns and of piers; which a pedestal under a cantilevered column is to have is for the engineer of record to say.",
+    applies: (support) => isPad(support) && isSeismic(support) && support.foundation?.fields.pedestal !== undefined,
   },
   {
     id: "footing.soil",

@@ -31,7 +31,7 @@ export const pierLeastBars = detail(pierMember, {
   clause: "ACI 318-19 10.6.1.1, 10.3.1.2",
   fails: "The pier has so few bars that they yield when it first cracks.",
   seen: "One wide crack across a pier, its few bars snapped.",
-  range: "Half of 1 % of the section; up to 1 % its strength is counted on the reduced area they allow. The pedestal's is that of its joint with the pad. Seismic design category C asks for 0.25 % and D to F for 0.5 %, which are in it; their ties are not.",
+  range: "Half of 1 % of the section; up to 1 % its strength is counted on the reduced area they allow. The pedestal's is that of its joint with the pad. Seismic design category C asks for 0.25 % and D to F for 0.5 %, which are in it.",
   formulas: [...areaFormulas, leastBars, verticalBars],
   fixedBy: barsOf,
   evaluate: (inputs, calc) => weighLimit(calc(leastBars, { A_g: memberArea(inputs, calc) }), calc(verticalBars, { n: inputs.count, A_b: inputs.bar.area }), "area"),

@@ -7,6 +7,7 @@ import { pierCover } from "./concrete-cover.js";
 import { pierLeastTies } from "./concrete-least-shear.js";
 import { pierPlain, pierPlainShear } from "./concrete-plain.js";
 import { pierRodLap, pierRodLapDistance } from "./concrete-rod-lap.js";
+import { seismicTies } from "./concrete-seismic-ties.js";
 import { pierShear } from "./concrete-shear.js";
 import { pierSpiralGap, pierSpiralRatio } from "./concrete-spiral.js";
 import { pierBarsHeld, pierTieSize, pierTieSpacing } from "./concrete-ties.js";
@@ -15,5 +16,5 @@ import { pierPlateFit } from "./plate-fit.js";
 /** Checks of the concrete of a pier and of its bars. */
 export const pierConcrete: readonly CheckDecl[] = [
   pierAxial, pierBending, pierShear, pierLeastTies, pierPlain, pierPlainShear, pierLeastBars, pierMostBars, pierBarCount, pierBarGap, pierCover,
-  pierSpiralRatio, pierSpiralGap, pierTieSpacing, pierTieSize, pierBarsHeld, pierRodLap, pierRodLapDistance, pierPlateFit,
+  pierSpiralRatio, pierSpiralGap, pierTieSpacing, pierTieSize, pierBarsHeld, ...seismicTies, pierRodLap, pierRodLapDistance, pierPlateFit,
 ];

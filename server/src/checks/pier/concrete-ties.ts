@@ -53,7 +53,7 @@ const declareSpacing = (member: ConcreteMember) =>
     clause: "ACI 318-19 25.7.2.1",
     fails: "The ties stand so far apart that the vertical bars buckle between them.",
     seen: "Bars bowed out between two ties, the cover beside them gone.",
-    range: "The whole height alike. Closer ties that seismic design category C to F asks for near the top are not covered; those round the rods are a rule of their own.",
+    range: "The whole height alike. Closer ties that seismic design category C to F asks of a pier near its top, and those round the rods, are looked at on their own.",
     formulas: [tieSpacing],
     applies: (support) => isTied(support) || isRectangle(member)(support),
     fixedBy: tiesOf,
