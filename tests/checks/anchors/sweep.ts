@@ -1,8 +1,9 @@
 /** Ten thousand connections drawn at random, from one seed, as plain values for the tests of plate and rods. */
+import type { Combination, Demand, Forces } from "../../../server/src/actions/demand.js";
 import { readBar } from "../../../server/src/catalog/bars.js";
 import type { Support } from "../../../server/src/project/model.js";
 import { supportWith, type Given } from "../base/base.js";
-import { foot, inch, kip, kipFoot, psi, sourced } from "../given.js";
+import { foot, inch, kip, kipFoot, psi, sourced, strength } from "../given.js";
 
 /** Numbers from 0 to 1 by a seed, the same on every machine. */
 export function drawing(seed: number): () => number {
@@ -31,11 +32,14 @@ export interface Drawn {
     readonly standsFree: boolean;
     readonly friction: boolean;
     readonly lug: boolean;
+    readonly category: string;
+    readonly inEarthquake: "overstrength" | "overstrength included" | "stretch length";
+    readonly isShaken: boolean;
   };
   readonly sizes: Readonly<Record<SizeName, number>>;
 }
 
-export const sizeNames = ["pier", "depth", "plate", "thickness", "spacingX", "spacingY", "embedment", "fc", "hook", "grout", "up", "Vx", "Vy", "Mx", "My", "leg"] as const;
+export const sizeNames = ["pier", "depth", "plate", "thickness", "spacingX", "spacingY", "embedment", "fc", "hook", "grout", "up", "Vx", "Vy", "Mx", "My", "leg", "gap", "shaking", "overstrength"] as const;
 export const forceNames = ["up", "Vx", "Vy", "Mx", "My"] as const;
 export type SizeName = (typeof sizeNames)[number];
 
@@ -46,6 +50,7 @@ export function drawOne(next: () => number): Drawn {
   const rod = among([0.5, 0.625, 0.75, 0.875, 1, 1.25, 1.5]);
   const spacingX = between(3, 16);
   const spacingY = between(3, 16);
+  const category = among(["A", "B", "C", "D", "E", "F"]);
   return {
     choices: {
       concrete: among(["square pier", "square pier", "round pier", "wall", "pad"] as const),
@@ -55,12 +60,16 @@ export function drawOne(next: () => number): Drawn {
       grade: among(["F1554 Gr 36", "F1554 Gr 55", "F1554 Gr 105"]),
       end: among(["headed", "headed", "headed", "hooked", "set in adhesive"] as const),
       isWelded: next() < 0.5,
-      isCracked: next() < 0.7,
+      // Concrete that is not cracked is not for an earthquake (ACI 318-19 17.10.5.4).
+      isCracked: next() < 0.6 || category > "B",
       edgeBars: among(["none", "none", "no. 4", "no. 4 in ties at 4 in"]),
       helpers: among(["none", "none", "pier bars", "hairpins round the rods", "hairpins beside the rods"] as const),
       standsFree: next() < 0.1,
       friction: next() < 0.2,
       lug: next() < 0.1,
+      category,
+      inEarthquake: among(["overstrength", "overstrength included", "stretch length"] as const),
+      isShaken: next() < 0.7,
     },
     sizes: {
       pier: between(14, 60),
@@ -79,6 +88,9 @@ export function drawOne(next: () => number): Drawn {
       Mx: between(-40, 40),
       My: between(-40, 40),
       leg: between(3, 40),
+      gap: between(0.2, 3),
+      shaking: between(0.1, 1),
+      overstrength: between(1, 3),
     },
   };
 }
@@ -118,6 +130,7 @@ function givenOf({ choices, sizes }: Drawn): Given {
   };
   return {
     section: "HSS4x4x1/4",
+    site: { "seismic design category": choices.category },
     plate: [sizes.plate, sizes.plate, sizes.thickness],
     pier: sizes.pier,
     ...(concrete === "round pier" ? { diameter: sizes.pier * 1.3 } : {}),
@@ -137,6 +150,9 @@ function givenOf({ choices, sizes }: Drawn): Given {
     base: {
       grout: choices.standsFree ? 0 : sizes.grout * inch,
       "leveling nuts": choices.standsFree,
+      "gap below nuts": sizes.gap * inch,
+      "seismic anchors": choices.inEarthquake,
+      "overstrength factor": sizes.overstrength,
       "washers welded": choices.isWelded,
       "cracked concrete": choices.isCracked,
       "edge bars": choices.edgeBars,
@@ -150,9 +166,20 @@ function givenOf({ choices, sizes }: Drawn): Given {
 /** The same connection as a support. */
 export function supportOf(drawn: Drawn): Support {
   const support = supportWith(givenOf(drawn));
+  // Reactions given by hand, whose overstrength is stated at the base.
+  (support.column!.fields as unknown as Record<string, unknown>).reactions = sourced(new Map());
   if (drawn.choices.pattern === "anywhere") (support.base!.fields.anchors!.value as unknown as Record<string, unknown>).places = sourced(anywhere(drawn.choices.count, drawn.sizes));
   return support;
 }
 
-/** The forces at its base, SI. */
-export const forcesOf = ({ sizes }: Drawn) => ({ P: -sizes.up * kip, Vx: sizes.Vx * kip, Vy: sizes.Vy * kip, Mx: sizes.Mx * kipFoot, My: sizes.My * kipFoot });
+/** What tries it: forces at its base, part of them by an earthquake in most. */
+export function demandOf({ choices, sizes }: Drawn): Demand<"strength"> {
+  const base: Forces = { P: -sizes.up * kip, Vx: sizes.Vx * kip, Vy: sizes.Vy * kip, Mx: sizes.Mx * kipFoot, My: sizes.My * kipFoot };
+  const terms: Combination["terms"] = [{ factor: 0.9, type: "D" }, { factor: 1, type: choices.isShaken ? "E" : "W" }];
+  const part = (force: number): number => force * sizes.shaking;
+  return {
+    ...strength(base),
+    combination: { level: "strength", label: "drawn", terms, clause: "drawn" },
+    ...(choices.isShaken && { earthquake: { P: part(base.P), Vx: part(base.Vx), Vy: part(base.Vy), Mx: part(base.Mx), My: part(base.My) } }),
+  };
+}
