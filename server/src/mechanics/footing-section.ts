@@ -53,8 +53,40 @@ export function pressureOver({ contact, plane }: Pick<FootingPressure, "contact"
   return { force, alongX, alongY };
 }
 
-export interface OverhangArgs {
-  readonly pressure: Pick<FootingPressure, "contact" | "plane">;
+/** A bar that pulls the footing down at a point, N; m from the center. */
+export interface Pull extends Point {
+  readonly force: number;
+}
+
+type Pressed = Pick<FootingPressure, "contact" | "plane">;
+
+/** What acts on the footing from below. */
+export interface FromBelow {
+  readonly pressure: Pressed;
+  /** A second pressure that acts together with the first. */
+  readonly beside?: Pressed;
+  readonly pulls?: readonly Pull[];
+}
+
+/** Force up on a part of the underside, and its first moments: both pressures less the bars that pull there. */
+function upOn({ pressure, beside, pulls }: FromBelow, part: Rectangle): PressureSum {
+  let { force, alongX, alongY } = pressureOver(pressure, part);
+  if (beside) {
+    const more = pressureOver(beside, part);
+    force += more.force;
+    alongX += more.alongX;
+    alongY += more.alongY;
+  }
+  for (const { x, y, force: T } of pulls ?? []) {
+    if (x < part.west || x > part.east || y < part.south || y > part.north) continue;
+    force -= T;
+    alongX -= T * x;
+    alongY -= T * y;
+  }
+  return { force, alongX, alongY };
+}
+
+export interface OverhangArgs extends FromBelow {
   /** Sides of the footing along x and y, m. */
   readonly width: number;
   readonly length: number;
@@ -72,7 +104,8 @@ export interface Overhang {
   readonly moment: readonly [low: number, high: number];
 }
 
-export function solveOverhang({ pressure, width, length, down, across, at }: OverhangArgs): Overhang {
+export function solveOverhang(args: OverhangArgs): Overhang {
+  const { width, length, down, across, at } = args;
   const half = (across === "x" ? width : length) / 2;
   const side = across === "x" ? length : width;
   const reach = Math.max(0, half - at);
@@ -81,7 +114,7 @@ export function solveOverhang({ pressure, width, length, down, across, at }: Ove
   const one = (sign: 1 | -1): readonly [number, number] => {
     const [from, to] = sign > 0 ? [at, half] : [-half, -at];
     const part = across === "x" ? { west: from, east: to, south: -length / 2, north: length / 2 } : { west: -width / 2, east: width / 2, south: from, north: to };
-    const sum = pressureOver(pressure, part);
+    const sum = upOn(args, part);
     const first = sign * (across === "x" ? sum.alongX : sum.alongY) - at * sum.force;
     return [sum.force - weight, first - (weight * reach) / 2];
   };
@@ -127,10 +160,11 @@ export interface Outside {
   readonly alongY: number;
 }
 
-export function solveOutside({ pressure, width, length, down, inside }: OutsideArgs): Outside {
+export function solveOutside(args: OutsideArgs): Outside {
+  const { width, length, down, inside } = args;
   const { x = 0, y = 0 } = inside;
-  const all = pressureOver(pressure, { west: -width / 2, east: width / 2, south: -length / 2, north: length / 2 });
-  const within = pressureOver(pressure, { west: x - inside.width / 2, east: x + inside.width / 2, south: y - inside.length / 2, north: y + inside.length / 2 });
+  const all = upOn(args, { west: -width / 2, east: width / 2, south: -length / 2, north: length / 2 });
+  const within = upOn(args, { west: x - inside.width / 2, east: x + inside.width / 2, south: y - inside.length / 2, north: y + inside.length / 2 });
   const weight = down * (width * length - inside.width * inside.length);
   const lifted = all.force - within.force;
   // The weight outside has its own middle where the section stands off that of the footing: that of all of it less that of the part inside.

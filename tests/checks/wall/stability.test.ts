@@ -137,6 +137,46 @@ describe("Pressure below the wall", () => {
   });
 });
 
+describe("A wall on rock that holds soil back", () => {
+  const no6 = { name: "no. 6", diameter: 0.75 * inch, area: 0.44 * inch ** 2 };
+  const granite = { kind: "rock", class: "granite", bearing: 100e6 };
+  const pins = { spacing: 2 * foot, bar: no6, grade: "Gr 60", "into rock": 12 * inch, "set in": "cement grout" };
+  const doweled = (more: Fields = {}) => wallOf({ dowels: { ...pins, ...more } }, {}, granite);
+
+  it("is pressed by its far row as the pull on it is found: two rows 4 ft apart on 6 ft", () => {
+    // With the fill, its post pushed toward it: 0.6 x (12 + 9.6) - 20 = -7.04 kip; 100 + 0.2 x 5, less 7.5 of the soil, and 0.6 x 9.6 kip 1.75 ft off:
+    // 103.58 kip-ft. r = 2 ft, g = (12 - 4)/6 ft: C = (103.58 - 14.08)/(g + 2).
+    const two = doweled({ rows: 2, "row spacing": 4 * foot });
+    const found = weigh(wallBearing, two, allowable({ P: -20 * kip, Vy: 0.2 * kip, Mx: -100 * kipFoot }, lightDead));
+    const C = 89.5 / (4 / 3 + 2);
+    expect(found.demand / (kip / foot ** 2)).toBeCloseTo((2 * C) / (3 * 8 * (3 - 4 / 3)), 6);
+    // One row on the middle presses half of the width: 12 M/(B² L).
+    expect(weigh(wallBearing, doweled(), allowable({ P: -20 * kip, Vy: 0.2 * kip, Mx: -100 * kipFoot }, lightDead)).demand / (kip / foot ** 2)).toBeCloseTo((12 * 103.58) / (36 * 8), 6);
+  });
+  it("counts its dowels as pins, second to friction, and says so", () => {
+    // Four dowels on 8 ft, no pull: 4 x 0.6 x 60 x 0.44/2 = 31.68 kip.
+    const demand = allowable({ P: 10 * kip, Vy: -0.9 * kip }, dead);
+    const gain = weigh(wallSliding, doweled(), demand).capacity - weigh(wallSliding, wallOf({}, {}, granite), demand).capacity;
+    expect(gain / kip).toBeCloseTo(31.68, 6);
+    expect(stepsFor(wallSliding, doweled(), demand).notes.join(" ")).toMatch(/Friction and key come first; the dowels are counted besides, as pins/);
+    // Eight diameters are 6 in.
+    expect(weigh(wallSliding, doweled({ "into rock": 5.9 * inch }), demand).capacity).toBeCloseTo(weigh(wallSliding, wallOf({}, {}, granite), demand).capacity, 6);
+    expect(stepsFor(wallSliding, doweled(), allowable({ P: -60 * kip }, dead)).notes.join(" ")).toMatch(/net pull: friction does not count/);
+  });
+  it("has less of its dowels the more they pull, and all of bars driven dry", () => {
+    fc.assert(fc.property(fc.double({ min: 0, max: 60, noNaN: true }), fc.double({ min: 1, max: 20, noNaN: true }), (up, more) => {
+      const at = (support: ReturnType<typeof wallOf>, P: number) => weigh(wallSliding, support, allowable({ P: -P * kip, Vy: -0.1 * kip }, lightDead)).capacity;
+      expect(at(doweled(), up + more)).toBeLessThanOrEqual(at(doweled(), up) + 1e-6);
+      expect(at(doweled({ "set in": "nothing" }), up)).toBeGreaterThanOrEqual(at(doweled(), up) - 1e-6);
+    }), { numRuns: 40 });
+    expect(weigh(wallSliding, doweled({ "set in": "nothing" }), allowable({ P: -60 * kip }, dead)).capacity / kip).toBeCloseTo(31.68, 6);
+  });
+  it("is held down by grouted dowels, and not by bars driven dry", () => {
+    expect(wallOverturning.applies(doweled())).toBe(false);
+    expect(wallOverturning.applies(doweled({ "set in": "nothing" }))).toBe(true);
+  });
+});
+
 describe("The length of wall that acts with a post", () => {
   const places = [{ x: 0, y: 0 }, { x: 10, y: 0 }, { x: 20, y: 0 }];
   it.each([

@@ -9,6 +9,7 @@ import type { Calc } from "../../formula/types.js";
 import { footingContact } from "../../mechanics/partial-contact.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { groundValue, type GroundValue } from "../site/ground-values.js";
+import { hasPinsAlone } from "../wall/body.js";
 import { blockUnsound, isFreeOnRock, readBlock, type RockBlock, sharedLength } from "./block.js";
 import { acrossWall, atUnderside, type DowelInputs, dowelPull, dowelPullFormulas, heldPressure, heldPressureFormulas, readDowels, wallDirection } from "./dowel-force.js";
 import { pressureIn } from "./rows.js";
@@ -62,7 +63,7 @@ export const rockBearing = check({
   clause: "IBC 2021 1806.2, Table 1806.2",
   fails: "The rock under the pressed edge of the footing crushes or breaks along its joints.",
   seen: "Spalled rock and an open joint along the opposite edge of the footing.",
-  range: "A rigid rectangular pad, or the length of a wall that acts with one post, on level rock; concentric, lifted at one edge or corner, or held down by dowels. Settlement is not checked. Pressure along a wall is even over the length per post.",
+  range: "A rigid rectangular pad, or the length of a wall that acts with one post, on level rock; concentric, lifted at one edge or corner, or held down by dowels; bars driven dry hold nothing down. Settlement is not checked. Pressure along a wall is even over the length per post.",
   formulas: [...dowelPullFormulas, ...heldPressureFormulas],
   applies: isFreeOnRock,
   inputs: (support, gather, place): RockBearingInputs => {
@@ -70,7 +71,7 @@ export const rockBearing = check({
     blockUnsound(support, gather, stated, "bearing");
     return {
       block: readBlock(support, gather, place),
-      dowels: support.foundation?.fields.dowels ? readDowels(support, gather, place) : undefined,
+      dowels: support.foundation?.fields.dowels && !hasPinsAlone(support) ? readDowels(support, gather, place) : undefined,
       bearing: groundValue(support, gather, stated, "bearing", (soil) => soil.verticalBearing),
     };
   },

@@ -14,7 +14,7 @@ import { readStability, type StabilityInputs } from "../wall/safety.js";
 import { momentResultant, momentX, momentY } from "../pier/grade-forces.js";
 import { blockArm, blockFormulas, blockWeight, readBlock, sharedLength, type RockBlock } from "./block.js";
 import { retainingFormulas, retainingPull } from "./retaining.js";
-import { type Direction, oneRowPull, outerRows, pressureFormulas, pressureIn, pullFormulas, pullIn } from "./rows.js";
+import { type Direction, oneRowPull, outerRows, pressureFormulas, pressureIn, pullFormulas, pullIn, readWallRows } from "./rows.js";
 
 /** Where the dowels of a pad stand: so many side by side, evenly, about its middle. */
 export interface Grid {
@@ -73,10 +73,8 @@ export function readDowels(support: Support, gather: Gather, place: number): Dow
     return { block, count, grid, spacing, rows: 1, rowSpacing: Number.NaN, retaining: undefined };
   }
   const count = gather.may(dowels?.count);
-  const rows = gather.may(dowels?.rows) ?? 1;
+  const { rows, rowSpacing } = readWallRows(support, gather, block.body.footingWidth);
   const spacing = count === undefined ? gather.need(dowels?.spacing, "spacing of the dowels") : (gather.may(dowels?.spacing) ?? Number.NaN);
-  const rowSpacing = rows > 1 ? gather.need(dowels?.["row spacing"], "distance between the two rows of dowels (`row spacing`)") : Number.NaN;
-  if (rowSpacing >= block.body.footingWidth) gather.block("the two rows of dowels stand wider apart than the footing: reduce `row spacing`");
   const retaining = block.body.retains > 0 ? readStability(support, gather, place) : undefined;
   return { block, count, grid: undefined, spacing, rows, rowSpacing, retaining };
 }

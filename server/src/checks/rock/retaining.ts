@@ -7,12 +7,12 @@
 import type { Demand } from "../../actions/demand.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
-import { deadFactor } from "../site/dead-factor.js";
 import { weightFormulas } from "../wall/body.js";
 import { earthFormulas } from "../wall/earth.js";
+import { openWall } from "../wall/opening.js";
 import { holdsOnHeel, holdsOnToe, turnsOnHeel, turnsOnToe } from "../wall/overturning.js";
-import { earthFactor, shakenFill, type StabilityInputs } from "../wall/safety.js";
-import { type Acting, actingIn, postAt, postFromToe, situationFormulas, situationsOf } from "../wall/situations.js";
+import { earthFactor, type StabilityInputs } from "../wall/safety.js";
+import { type Acting, actingIn, postFromToe, situationFormulas } from "../wall/situations.js";
 
 const net = { kind: "force", meaning: "force on the rock, down positive", range: [-1e5, 1e5] } as const;
 const turns = { kind: "moment", meaning: "moment that turns the wall over about the edge" } as const;
@@ -56,15 +56,12 @@ function aboutEdge(edge: "toe" | "heel", inputs: StabilityInputs, acting: Acting
 
 /** The largest pull over all situations of the fill, by what `pullOf` finds for each of them; or why it cannot be told. */
 export function retainingPull(inputs: StabilityInputs, demand: Demand, pullOf: (at: AtMiddle) => number, calc: Calc): { readonly pull: number } | { readonly because: string } {
-  const shaken = shakenFill(inputs, demand);
-  if (shaken !== undefined) return { because: shaken };
-  const { factor: f_D, note } = deadFactor(demand);
-  calc.note(note);
-  if (inputs.stretch !== "") calc.note(inputs.stretch);
+  const opened = openWall(inputs, demand, calc);
+  if ("because" in opened) return opened;
+  const { f_D, post, situations } = opened;
   const { adds, resists } = earthFactor[demand.level === "strength" ? "strength" : "allowable"];
-  const post = postAt(inputs, demand, calc);
   let pull = 0;
-  for (const situation of situationsOf(inputs)) {
+  for (const situation of situations) {
     const acting = actingIn(inputs, situation, post, situation.soil, calc);
     for (const edge of ["toe", "heel"] as const) pull = Math.max(pull, pullOf(aboutEdge(edge, inputs, acting, f_D, adds, resists, calc)));
   }

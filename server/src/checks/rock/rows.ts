@@ -7,6 +7,9 @@
  */
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
+import { type HeldRows, heldRows } from "../../mechanics/held-rows.js";
+import type { Support } from "../../project/model.js";
+import type { Gather } from "../contract.js";
 
 const axial = { kind: "force", meaning: "axial force that goes with the moment, compression positive", range: [-1e5, 1e5] } as const;
 const across = { kind: "moment", meaning: "moment at the underside", range: [1, 1e5] } as const;
@@ -84,11 +87,18 @@ export const rowsBearing = formula({
   symbols: { C: resultant, N: axial, M_c: across, r: { kind: "length", meaning: "eccentricity of a pull at which the near row goes slack" }, g: arm, s_o: reach },
 });
 
+export const resultantArm = formula({
+  id: "rock.resultant-arm",
+  text: "e = min(M_c / C, g)",
+  source: "statics: where the dowels pull, no farther out than the least arm",
+  symbols: { e: { kind: "length", meaning: "distance of the bearing resultant from the center" }, M_c: across, C: { ...resultant, range: [1e2, 1e5] }, g: arm },
+});
+
 export const edgePressure = formula({
   id: "rock.edge-pressure",
-  text: "q_i = min(M_c / C, g) <= B_c / 6 ? C / (B_c * L_c) * (1 + 6 * min(M_c / C, g) / B_c) : 2 * C / (3 * L_c * (B_c / 2 - min(M_c / C, g)))",
-  source: "linear pressure under a rigid rectangle, with the dowels pulling no farther out than the least arm",
-  symbols: { q_i: pressure, C: { ...resultant, range: [1e2, 1e5] }, M_c: across, g: arm, B_c: side, L_c: other },
+  text: "q_i = e <= B_c / 6 ? C / (B_c * L_c) * (1 + 6 * e / B_c) : 2 * C / (3 * L_c * (B_c / 2 - e))",
+  source: "linear pressure under a rigid rectangle",
+  symbols: { q_i: pressure, C: { ...resultant, range: [1e2, 1e5] }, e: { kind: "length", meaning: "distance of the bearing resultant from the center", range: [0, 0.4] }, B_c: { ...side, range: [1, 3] }, L_c: other },
 });
 
 export const oneRowArm = formula({
@@ -108,6 +118,15 @@ export interface Direction {
   readonly spacing: number;
 }
 
+/** Rows of dowels along a wall and the distance between two of them, m; `width` that of its footing. */
+export function readWallRows(support: Support, gather: Gather, width: number): { readonly rows: number; readonly rowSpacing: number } {
+  const dowels = support.foundation?.fields.dowels?.value;
+  const rows = gather.may(dowels?.rows) ?? 1;
+  const rowSpacing = rows > 1 ? gather.need(dowels?.["row spacing"], "distance between the two rows of dowels (`row spacing`)") : Number.NaN;
+  if (rowSpacing >= width) gather.block("the two rows of dowels stand wider apart than the footing: reduce `row spacing`");
+  return { rows, rowSpacing };
+}
+
 /** Pull on one dowel of the far row, N; M_c is not below zero. */
 export function pullIn(of: Direction, N: number, M_c: number, calc: Calc): number {
   const { across: B_c, rows: m, inRow: n_r } = of;
@@ -116,18 +135,42 @@ export function pullIn(of: Direction, N: number, M_c: number, calc: Calc): numbe
   return calc(farRowPull, { N, M_c, r: calc(rowsKern, { s_o, m }), g: calc(leastArm, { B_c, s_o }), s_o, m, n_r });
 }
 
-/** Pressure at the pressed edge in the same state, Pa. */
-export function pressureIn(of: Direction, N: number, M_c: number, calc: Calc): number {
-  const { across: B_c, along: L_c, rows: m } = of;
+/** Resultant of the bearing in the same state, N, and its distance from the center, m; both zero where nothing presses. */
+export interface Bearing {
+  readonly C: number;
+  readonly e: number;
+}
+
+const nothing: Bearing = { C: 0, e: 0 };
+
+export function bearingIn(of: Direction, N: number, M_c: number, calc: Calc): Bearing {
+  const { across: B_c, rows: m } = of;
   if (m === 1) {
     const C = calc(oneRowBearing, { M_c, B_c, N });
-    return C > 0 ? calc(edgePressure, { C, M_c, g: calc(oneRowArm, { B_c }), B_c, L_c }) : 0;
+    return C > 0 ? { C, e: calc(resultantArm, { M_c, C, g: calc(oneRowArm, { B_c }) }) } : nothing;
   }
   const s_o = calc(outerRows, { s: of.spacing, m });
   const g = calc(leastArm, { B_c, s_o });
   const C = calc(rowsBearing, { N, M_c, r: calc(rowsKern, { s_o, m }), g, s_o });
-  return C > 0 ? calc(edgePressure, { C, M_c, g, B_c, L_c }) : 0;
+  return C > 0 ? { C, e: calc(resultantArm, { M_c, C, g }) } : nothing;
+}
+
+/** Pressure at the pressed edge, Pa. */
+export function pressureIn(of: Direction, N: number, M_c: number, calc: Calc): number {
+  const { C, e } = bearingIn(of, N, M_c, calc);
+  return C > 0 ? calc(edgePressure, { C, e, B_c: of.across, L_c: of.along }) : 0;
+}
+
+/** What presses and what pulls, laid out over the underside: `M` about its middle, pressing the high end of the axis where it is positive. */
+export function heldIn(of: Direction, axis: "x" | "y", places: readonly number[], N: number, M: number, calc: Calc): HeldRows {
+  const M_c = M < 0 ? -M : M;
+  const { across, along, rows, inRow, spacing } = of;
+  const far = pullIn(of, N, M_c, calc);
+  const { C, e } = bearingIn(of, N, M_c, calc);
+  return calc.routine(heldRows, { axis, toward: M < 0 ? -1 : 1, across, along, C, e, N, rows, spacing, inRow, places, far });
 }
 
 export const pullFormulas = [oneRowPull, rowPull, outerRows, leastArm, rowsKern, farRowPull] as const;
-export const pressureFormulas = [oneRowArm, oneRowBearing, outerRows, leastArm, rowsKern, rowsBearing, edgePressure] as const;
+/** What the resultant of the bearing is found by. */
+export const bearingFormulas = [oneRowArm, oneRowBearing, outerRows, leastArm, rowsKern, rowsBearing, resultantArm] as const;
+export const pressureFormulas = [...bearingFormulas, edgePressure] as const;

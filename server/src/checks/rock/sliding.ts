@@ -5,7 +5,6 @@
  * the rock: its lateral bearing by the same table, and its own shear as plain concrete. Dowels come second, as pins in shear. Allowable-stress loads.
  * On a slope that is not benched, push and weight both drive down it.
  */
-import { findBarGrade } from "../../catalog/materials.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import type { Support } from "../../project/model.js";
@@ -16,11 +15,9 @@ import { shearResultant } from "../pier/grade-forces.js";
 import { deadFactor } from "../site/dead-factor.js";
 import { groundValue, type GroundValue } from "../site/ground-values.js";
 import { blockUnsound, blockWeight, isFreeOnRock, readBlock, type RockBlock, sharedLength } from "./block.js";
-import { pinDepth } from "./dowel-depth.js";
-import { atUnderside, dowelPull, type DowelInputs, dowelPullFormulas, readDowels, wallDirection } from "./dowel-force.js";
+import { atUnderside, dowelPullFormulas } from "./dowel-force.js";
+import { pinFormulas, type Pins, pinsHold, readPins, secondToFriction } from "./pins.js";
 
-const steel = { kind: "area", meaning: "nominal area of the bar", field: "foundations.*.dowels.bar" } as const;
-const yieldStrength = { kind: "steelStress", meaning: "yield strength of the bar", field: "foundations.*.dowels.grade" } as const;
 const angle = { kind: "angle", meaning: "slope of the rock", range: [0, 0.6] } as const;
 const push = { kind: "force", meaning: "push, resultant of both directions" } as const;
 
@@ -65,26 +62,6 @@ export const keyShear = formula({
   constants: { phi: "0.6" },
 });
 
-export const pinsTogether = formula({
-  id: "rock.pins",
-  text: "R_d = n * 0.6 * f_y * A_s / 2 * max(1 - 1.67 * T_1 / (f_y * A_s), 0)",
-  source: "shear yield 0.6 f_y over 2, less what the pull takes of f_y A_s/1.67, in a straight line; after AISC 360-22 J3 and D2 (practice for dowels, from memory)",
-  symbols: {
-    R_d: { kind: "force", meaning: "allowable shear of the dowels as pins" },
-    n: { kind: "number", meaning: "dowels that act with the support" },
-    f_y: yieldStrength,
-    A_s: steel,
-    T_1: { kind: "force", meaning: "pull on one dowel" },
-  },
-});
-
-export const inAll = formula({
-  id: "rock.dowels-in-all",
-  text: "n = n_r * m",
-  source: "arithmetic",
-  symbols: { n: { kind: "number", meaning: "dowels that act with the support" }, n_r: { kind: "number", meaning: "dowels in one row" }, m: { kind: "number", meaning: "rows one behind the other" } },
-});
-
 export const holdsTogether = formula({
   id: "rock.sliding-together",
   text: "R = R_f + R_k + R_d",
@@ -104,14 +81,6 @@ interface Key {
   readonly from: number;
   readonly lateral: GroundValue;
   readonly fprime_c: number;
-}
-
-interface Pins {
-  readonly dowels: DowelInputs;
-  readonly area: number;
-  readonly diameter: number;
-  readonly f_y: number;
-  readonly intoRock: number;
 }
 
 export interface RockSlidingInputs {
@@ -137,20 +106,6 @@ function readKey(support: Support, gather: Gather): Key | undefined {
   };
 }
 
-function readPins(support: Support, gather: Gather, place: number): Pins | undefined {
-  const dowels = support.foundation?.fields.dowels?.value;
-  if (!dowels) return undefined;
-  const bar = gather.needs(dowels.bar, "size of the dowel bars");
-  const grade = findBarGrade(gather.needs(dowels.grade, "grade of the dowel bars") ?? "60");
-  return {
-    dowels: readDowels(support, gather, place),
-    area: bar?.area ?? Number.NaN,
-    diameter: bar?.diameter ?? Number.NaN,
-    f_y: "fy" in grade ? grade.fy : Number.NaN,
-    intoRock: gather.need(dowels["into rock"], "depth of the dowel holes in rock"),
-  };
-}
-
 function keyHolds(key: Key | undefined, { body }: RockBlock, calc: Calc): number {
   if (!key) return 0;
   // A key has the whole length of a wall; below a pad the shorter side, whichever way it runs.
@@ -171,7 +126,7 @@ export const rockSliding = check({
   seen: "A pad crept down a smooth ledge, or a wall off its line after a storm that lifted it.",
   range:
     "Dead load alone gives friction, uplift taken off, and none is left under a net pull; of a reaction given already combined only the weight of the concrete counts. A key bears on the rock before it and shears as plain concrete. Dowels count as pins in shear, less what they pull, where they go deep enough to be pins; the rock crushed beside them is left out. Soil before the footing is not counted.",
-  formulas: [...dowelPullFormulas, shearResultant, restingDead, rockAngle, downSlope, squareToSlope, frictionForce, keyBottom, padFace, rootStrength, keyShear, pinDepth, inAll, pinsTogether, holdsTogether],
+  formulas: [...dowelPullFormulas, shearResultant, restingDead, rockAngle, downSlope, squareToSlope, frictionForce, keyBottom, padFace, rootStrength, keyShear, ...pinFormulas, holdsTogether],
   applies: isFreeOnRock,
   inputs: (support, gather, place): RockSlidingInputs => {
     const grip = readGrip(support, gather);
@@ -204,25 +159,9 @@ export const rockSliding = check({
     const R_f = calc(frictionForce, { mu: inputs.mu, N_D });
     const R_k = keyHolds(inputs.key, block, calc);
     const R_d = pinsHold(inputs.pins, demand, calc);
-    if (R_d > 0) calc.note(N <= 0 ? "There is a net pull: friction does not count, and dowels and key alone are relied on." : "Friction and key come first; the dowels are counted besides, as pins.");
+    if (R_d > 0) calc.note(secondToFriction(N));
     return weigh(V_s, calc(holdsTogether, { R_f, R_k, R_d }), "force");
   },
   advise: (inputs, outcome, say) =>
     `${say.show(outcome.demand, "force")} pushes the footing along the rock; ${say.show(outcome.capacity, "force")} holds it. ${inputs.slope > 0 ? "Cut the rock into level benches, or cut" : "Cut"} a key into it${inputs.key ? " that is deeper" : ""}, make the footing heavier, or add dowels as pins.`,
 });
-
-function pinsHold(pins: Pins | undefined, demand: Parameters<typeof dowelPull>[1], calc: Calc): number {
-  if (!pins) return 0;
-  if (pins.intoRock < calc(pinDepth, { d_b: pins.diameter })) {
-    calc.note("The dowels are not deep enough to be pins, and are not counted.");
-    return 0;
-  }
-  const found = dowelPull(pins.dowels, demand, calc);
-  if ("because" in found) {
-    calc.note("What the dowels pull is not known, and they are not counted against sliding.");
-    return 0;
-  }
-  const direction = wallDirection(pins.dowels, calc);
-  const n = direction ? calc(inAll, { n_r: direction.inRow, m: direction.rows }) : (pins.dowels.count ?? 0);
-  return calc(pinsTogether, { n, f_y: pins.f_y, A_s: pins.area, T_1: found.pull });
-}

@@ -43,6 +43,9 @@ export interface WallBody {
   readonly earth: EarthInputs | undefined;
 }
 
+/** Bars driven dry into the rock: they stop a footing from sliding and hold nothing down. */
+export const hasPinsAlone = (support: Support): boolean => support.foundation?.fields.dowels?.value["set in"]?.value === "nothing";
+
 export const isWall = (support: Support): boolean => support.foundation?.fields.kind?.value === "wall on footing";
 
 const thickness = { kind: "length", meaning: "thickness of the wall", field: "foundations.*.thickness" } as const;

@@ -10,11 +10,11 @@ import type { Calc } from "../../formula/types.js";
 import type { Pair } from "../../mechanics/worse.js";
 import type { Support } from "../../project/model.js";
 import { check, unchecked, weigh } from "../contract.js";
-import { deadFactor } from "../site/dead-factor.js";
-import { isWall, weightFormulas } from "./body.js";
+import { hasPinsAlone, isWall, weightFormulas } from "./body.js";
 import { earthFormulas } from "./earth.js";
-import { earthFactor, readStability, safetyOf, shakenFill, type StabilityInputs } from "./safety.js";
-import { type Acting, actingIn, governs, postAt, postFromToe, situationFormulas, situationsOf } from "./situations.js";
+import { openWall } from "./opening.js";
+import { earthFactor, readStability, safetyOf, type StabilityInputs } from "./safety.js";
+import { type Acting, actingIn, governs, postFromToe, situationFormulas } from "./situations.js";
 import { type Tried, worstOf } from "./worst.js";
 
 const range = [-1e5, 1e5] as const;
@@ -66,8 +66,8 @@ export const safely = formula({
   symbols: { M_a: { kind: "moment", meaning: "holding moment over the factor of safety" }, M_r: holds, FS: { kind: "number", meaning: "factor of safety" } },
 });
 
-/** A wall doweled to rock is held by its dowels, whose pull is weighed by itself. */
-export const isDoweledWall = (support: Support): boolean => isWall(support) && support.ground?.fields.kind?.value === "rock" && support.foundation?.fields.dowels !== undefined;
+/** A wall doweled to rock is held by its dowels, whose pull is weighed by itself. Bars driven dry are pins, and hold nothing down. */
+export const isDoweledWall = (support: Support): boolean => isWall(support) && support.ground?.fields.kind?.value === "rock" && support.foundation?.fields.dowels !== undefined && !hasPinsAlone(support);
 
 const opposite = { north: "south", south: "north", east: "west", west: "east" } as const;
 
@@ -101,13 +101,10 @@ export const wallOverturning = check({
   inputs: readStability,
   fixedBy: (support) => support.foundation?.fields.footing ?? support.foundation,
   evaluate: (inputs, demand, calc) => {
-    const shaken = shakenFill(inputs, demand);
-    if (shaken !== undefined) return unchecked(shaken);
-    const { factor: f_D, note } = deadFactor(demand);
-    const post = postAt(inputs, demand, calc);
-    calc.note(note);
-    if (inputs.stretch !== "") calc.note(inputs.stretch);
-    const tried = situationsOf(inputs).flatMap((situation) =>
+    const opened = openWall(inputs, demand, calc);
+    if ("because" in opened) return unchecked(opened.because);
+    const { f_D, post, situations } = opened;
+    const tried = situations.flatMap((situation) =>
       (["toe", "heel"] as const).map((edge): Tried => (c) => {
         const { factor: FS, note: why } = safetyOf(inputs, situation.hasFill && edge === "toe", f_D, demand);
         const governing = governs(inputs, situation, post);

@@ -12,13 +12,15 @@ import { type Pair, worseOf } from "../../mechanics/worse.js";
 import type { Support } from "../../project/model.js";
 import { check, type Gather, unchecked, weigh } from "../contract.js";
 import { restingDead } from "../footing/sliding.js";
-import { deadFactor } from "../site/dead-factor.js";
+import { dowelPullFormulas } from "../rock/dowel-force.js";
+import { pinFormulas, type Pins, pinsHold, readPins, secondToFriction } from "../rock/pins.js";
 import { weightFormulas } from "./body.js";
 import { earthFormulas } from "./earth.js";
 import { type Before, beforeOf, gripFormulas, gripOf, readBefore, readWallGrip, type WallGrip } from "./grip.js";
+import { openWall } from "./opening.js";
 import { isBesideRock } from "./overturning.js";
-import { earthFactor, readStability, safetyOf, shakenFill, type StabilityInputs } from "./safety.js";
-import { actingIn, governs, type Post, postAt, type Situation, situationFormulas, situationsOf } from "./situations.js";
+import { earthFactor, readStability, safetyOf, type StabilityInputs } from "./safety.js";
+import { actingIn, governs, type Post, type Situation, situationFormulas } from "./situations.js";
 import { contactOf, resultantOf, undersideFormulas } from "./underside.js";
 import { type Tried, worstOf } from "./worst.js";
 
@@ -57,6 +59,13 @@ export const gripTogether = formula({
   symbols: { R: { kind: "force", meaning: "resistance to sliding" }, R_n: { kind: "force", meaning: "friction left against the push across the wall" }, R_s: { kind: "force", meaning: "what the ground before the wall holds, over its factor of safety" } },
 });
 
+export const gripWithPins = formula({
+  id: "wall.grip-with-pins",
+  text: "R_g = R_s + R_d",
+  source: "dowels besides friction by practice; each with its own safety",
+  symbols: { R_g: { kind: "force", meaning: "friction and dowels, allowable" }, R_s: { kind: "force", meaning: "friction over its factor of safety" }, R_d: { kind: "force", meaning: "allowable shear of the dowels as pins" } },
+});
+
 export const sizeOf = formula({
   id: "wall.push-size",
   text: "V = abs(V_l)",
@@ -68,17 +77,19 @@ export interface WallSlidingInputs extends StabilityInputs {
   readonly grip: WallGrip;
   readonly before: Before;
   readonly ignored: number;
+  /** Dowels into rock below the footing. */
+  readonly pins: Pins | undefined;
 }
 
 export function readSliding(support: Support, gather: Gather, place: number): WallSlidingInputs {
   const body = readStability(support, gather, place);
-  return { ...body, grip: readWallGrip(support, gather), before: readBefore(support, gather, body), ignored: gather.may(support.foundation?.fields["ignored depth"]) ?? 0 };
+  return { ...body, grip: readWallGrip(support, gather), before: readBefore(support, gather, body), ignored: gather.may(support.foundation?.fields["ignored depth"]) ?? 0, pins: support.ground?.fields.kind?.value === "rock" ? readPins(support, gather, place) : undefined };
 }
 
 /** Strengths of the ground are ultimate: they take the factor of 1.5 wherever they are used. */
 const onStrength = 1.5;
 
-function slides(inputs: WallSlidingInputs, situation: Situation, post: Post, f_D: number, demand: Demand, calc: Calc): Pair {
+function slides(inputs: WallSlidingInputs, situation: Situation, post: Post, f_D: number, R_d: number, demand: Demand, calc: Calc): Pair {
   const acting = actingIn(inputs, situation, post, situation.soil, calc);
   const { adds, resists } = earthFactor.allowable;
   const { across: V_n, along: V_l, P } = acting.post;
@@ -95,7 +106,9 @@ function slides(inputs: WallSlidingInputs, situation: Situation, post: Post, f_D
   const pressure = needsContact && result.N > 0 ? contactOf(inputs, result, calc) : undefined;
   const r_c = pressure === undefined ? 1 : "unstable" in pressure ? 0 : pressure.contactRatio;
   const R_f = gripOf(inputs.grip, inputs, { N: result.N, N_D, r_c }, calc);
-  const held = calc(gripSafely, { R_f, FS: inputs.grip.by === "strength" ? Math.max(FS, onStrength) : FS });
+  const rubs = calc(gripSafely, { R_f, FS: inputs.grip.by === "strength" ? Math.max(FS, onStrength) : FS });
+  if (R_d > 0) calc.note(secondToFriction(result.N));
+  const held = R_d > 0 ? calc(gripWithPins, { R_s: rubs, R_d }) : rubs;
   const before = acting.post.across < 0 && !situation.hasFill ? 0 : beforeOf(inputs.before, inputs, calc);
   const R_s = calc(gripSafely, { R_f: before, FS: inputs.before?.by === "passive" ? Math.max(FS, onStrength) : FS });
   const R_n = calc(leftAcross, { R_f: held, V_l });
@@ -112,26 +125,24 @@ export const wallSliding = check({
   fails: "The soil behind the wall and its post push harder than the ground below and before the footing holds.",
   seen: "A wall whose foot has moved out, with soil heaped before it.",
   range:
-    "The length of wall that acts with one post, and a length without a post where soil is held back; with the fill, and without it. By a coefficient only dead load gives friction, uplift taken off. The soil before the wall counts where it is compacted and tested, from the ignored depth down, and only on the lower side; a key counts besides, into ground that has not been dug. The push along the wall takes its part of the friction; the ends of the wall press on nothing. Dowels into rock are not counted.",
-  formulas: [...situationFormulas, ...weightFormulas, ...earthFormulas, ...undersideFormulas, restingDead, ...gripFormulas, netPush, gripSafely, leftAcross, gripTogether, sizeOf],
+    "The length of wall that acts with one post, and a length without a post where soil is held back; with the fill, and without it. By a coefficient only dead load gives friction, uplift taken off. The soil before the wall counts where it is compacted and tested, from the ignored depth down, and only on the lower side; a key counts besides, into ground that has not been dug. The push along the wall takes its part of the friction; the ends of the wall press on nothing. Dowels into rock count as pins in shear besides friction, less what they pull, where they go deep enough to be pins; the rock crushed beside them is left out, and so is the slope of the rock.",
+  formulas: [...situationFormulas, ...weightFormulas, ...earthFormulas, ...undersideFormulas, restingDead, ...gripFormulas, ...dowelPullFormulas, ...pinFormulas, netPush, gripSafely, gripWithPins, leftAcross, gripTogether, sizeOf],
   applies: isBesideRock,
   inputs: readSliding,
   fixedBy: (support) => support.foundation?.fields.footing ?? support.foundation,
   evaluate: (inputs, demand, calc) => {
-    const shaken = shakenFill(inputs, demand);
-    if (shaken !== undefined) return unchecked(shaken);
-    const { factor: f_D, note } = deadFactor(demand);
-    const post = postAt(inputs, demand, calc);
-    calc.note(note);
-    if (inputs.stretch !== "") calc.note(inputs.stretch);
-    const tried = situationsOf(inputs).map((situation): Tried => (c) => {
+    const opened = openWall(inputs, demand, calc);
+    if ("because" in opened) return unchecked(opened.because);
+    const { f_D, post, situations } = opened;
+    const R_d = pinsHold(inputs.pins, demand, calc);
+    const tried = situations.map((situation): Tried => (c) => {
       const governing = governs(inputs, situation, post);
       if (governing !== "") c.note(governing);
-      return slides(inputs, situation, post, f_D, demand, c);
+      return slides(inputs, situation, post, f_D, R_d, demand, c);
     });
     const found = worstOf(tried, calc);
     return weigh(found.demand, found.capacity, "force");
   },
   advise: (inputs, outcome, say) =>
-    `${say.show(outcome.demand, "force")} pushes ${say.show(inputs.run, "distance")} of the wall; ${say.show(outcome.capacity, "force")} holds it. Widen the footing${inputs.keyDepth > 0 ? "" : ", put a key below it"}${inputs.isSoilCounted ? "" : ", or compact and test the soil before it"}.`,
+    `${say.show(outcome.demand, "force")} pushes ${say.show(inputs.run, "distance")} of the wall; ${say.show(outcome.capacity, "force")} holds it. Widen the footing${inputs.keyDepth > 0 ? "" : ", put a key below it"}${inputs.pins ? ", or add dowels as pins" : inputs.isSoilCounted ? "" : ", or compact and test the soil before it"}.`,
 });

@@ -3,20 +3,17 @@ import type { Demand } from "../../actions/demand.js";
 import { findBarGrade } from "../../catalog/materials.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
-import { footingOverhang, type Overhang } from "../../mechanics/footing-section.js";
-import { halfContact } from "../../mechanics/half-contact.js";
-import type { FootingPressure } from "../../mechanics/partial-contact.js";
+import { footingOverhang, type FromBelow, type Overhang } from "../../mechanics/footing-section.js";
 import type { Support } from "../../project/model.js";
 import type { Gather } from "../contract.js";
 import { areaBySpacing } from "../footing/pad.js";
-import { momentResultant } from "../pier/grade-forces.js";
-import { deadFactor } from "../site/dead-factor.js";
-import { liftsAtDowels } from "./bearing.js";
+import type { Direction } from "../rock/rows.js";
 import { type Soil, weightFormulas } from "./body.js";
+import { dowelRowFormulas, heldByDowels, readDowelRows } from "./dowel-rows.js";
 import { earthFormulas } from "./earth.js";
-import { isDoweledWall } from "./overturning.js";
-import { earthFactor, readStability, shakenFill, type StabilityInputs } from "./safety.js";
-import { type Acting, actingIn, postAt, type Post, type Situation, situationFormulas, situationsOf } from "./situations.js";
+import { openWall } from "./opening.js";
+import { earthFactor, readStability, type StabilityInputs } from "./safety.js";
+import { type Acting, actingIn, type Post, type Situation, situationFormulas } from "./situations.js";
 import { contactOf, type Resultant, resultantOf, undersideFormulas } from "./underside.js";
 
 /** Bars across the strip at one face. */
@@ -35,7 +32,8 @@ export interface StripInputs extends StabilityInputs {
   readonly cover: number;
   readonly bottom: Across;
   readonly top: Across | undefined;
-  readonly isDoweled: boolean;
+  /** Rows of dowels that hold the footing down to rock. */
+  readonly rows: Direction | undefined;
 }
 
 const thickness = { kind: "length", meaning: "thickness of the strip footing", field: "foundations.*.footing.thickness" } as const;
@@ -151,7 +149,7 @@ export function readStrip(support: Support, gather: Gather, place: number): Stri
     cover,
     bottom: readAcross(strip?.["bottom bars"], "bars across the wall at the bottom of its footing (`footing: bottom bars`)", body, cover, gather),
     top: strip?.["top bars"] ? readAcross(strip["top bars"], "bars across the wall at the top of its footing", body, cover, gather) : undefined,
-    isDoweled: isDoweledWall(support),
+    rows: readDowelRows(support, gather, body),
   };
 }
 
@@ -168,17 +166,11 @@ export interface Sides {
 
 const split = (value: number): Bent => ({ bottom: Math.max(value, 0), top: Math.max(-value, 0) });
 
-function pressureFor(inputs: StripInputs, result: Resultant, calc: Calc): FootingPressure | { readonly because: string } {
-  const { N, M_c, M_l } = result;
-  if (inputs.isDoweled) {
-    const M_h = calc(momentResultant, { M_x: M_c, M_y: M_l });
-    if (M_h > calc(liftsAtDowels, { N, B: inputs.width })) {
-      calc.note("The middle of the footing lifts: the dowels pull, and the footing presses from its edge to their row. All of the moment is taken across the wall.");
-      return calc.routine(halfContact, { width: inputs.width, length: inputs.run, moment: M_c < 0 ? -M_h : M_h });
-    }
-  }
+function pressureFor(inputs: StripInputs, result: Resultant, calc: Calc): FromBelow | { readonly because: string } {
+  const held = heldByDowels(inputs.rows, result, calc);
+  if (held) return held;
   const pressure = contactOf(inputs, result, calc);
-  return "unstable" in pressure ? { because: `${pressure.unstable} under this factored load, so that no pressure balances it. Widen the footing, or let more of the wall act with the post` } : pressure;
+  return "unstable" in pressure ? { because: `${pressure.unstable} under this factored load, so that no pressure balances it. Widen the footing, or let more of the wall act with the post` } : { pressure };
 }
 
 /** Moments at the faces of the wall and shears `d` beyond them, in one situation. */
@@ -188,12 +180,12 @@ function inSituation(inputs: StripInputs, situation: Situation, post: Post, f_D:
   const acting: Acting = actingIn(inputs, situation, post, soil, calc);
   const { adds } = earthFactor.strength;
   const result = resultantOf(inputs, acting, { f_D, f_H: adds, f_v: Math.min(f_D, 1) }, f_D >= 1, calc);
-  if (result.N <= 0 && result.M_c === 0 && result.M_l === 0 && !inputs.isDoweled) return { because: "nothing presses the footing to the ground under this factored load. Make the wall heavier" };
-  const pressure = pressureFor(inputs, result, calc);
-  if ("because" in pressure) return pressure;
+  if (result.N <= 0 && result.M_c === 0 && result.M_l === 0 && !inputs.rows) return { because: "nothing presses the footing to the ground under this factored load. Make the wall heavier" };
+  const below = pressureFor(inputs, result, calc);
+  if ("because" in below) return below;
   const counted = soil === "all" || soil === "all but the fill" || inputs.isSoilCounted;
   const h_wh = situation.hasFill ? inputs.highWater : inputs.lowWater;
-  const section = (down: number, x: number): Overhang => calc.routine(footingOverhang, { pressure, width: B, length: L_r, down, across: "x", at: x });
+  const section = (down: number, x: number): Overhang => calc.routine(footingOverhang, { ...below, width: B, length: L_r, down, across: "x", at: x });
   const toe = inputs.toe > 0 ? section(calc(downOnToe, { f_D, t_f, gamma_t: inputs.toeWeight, h_t: counted ? inputs.low : 0, h_wt: inputs.lowWater, h_wh, b_t: inputs.toe, B }), at.toe)[part][1] : 0;
   if (!(inputs.heel > 0)) return { toe: split(toe), heel: split(0) };
   const { heelSoil: W_h, wedge: W_s } = acting.weights;
@@ -208,13 +200,11 @@ function inSituation(inputs: StripInputs, situation: Situation, post: Post, f_D:
 
 /** Every situation of one combination, or why it cannot be told. */
 export function stripForces(inputs: StripInputs, demand: Demand<"strength">, part: "moment" | "shear", at: { readonly toe: number; readonly heel: number }, calc: Calc): readonly { readonly situation: Situation; readonly sides: Sides; readonly post: Post }[] | { readonly because: string } {
-  const shaken = shakenFill(inputs, demand);
-  if (shaken !== undefined) return { because: shaken };
-  const { factor: f_D, note } = deadFactor(demand);
-  const post = postAt(inputs, demand, calc);
-  calc.note(note);
+  const opened = openWall(inputs, demand, calc);
+  if ("because" in opened) return opened;
+  const { f_D, post, situations } = opened;
   const found = [];
-  for (const situation of situationsOf(inputs)) {
+  for (const situation of situations) {
     if (situation.words !== "") calc.note(`Now ${situation.words}.`);
     const sides = inSituation(inputs, situation, post, f_D, at, part, calc);
     if ("because" in sides) return sides;
@@ -226,4 +216,4 @@ export function stripForces(inputs: StripInputs, demand: Demand<"strength">, par
 /** Faces of the wall, from the middle of the footing. */
 export const facesOf = ({ width: B, toe, heel }: StripInputs, calc: Calc): { readonly toe: number; readonly heel: number } => ({ toe: calc(faceFromMiddle, { B, b: toe }), heel: calc(faceFromMiddle, { B, b: heel }) });
 
-export const stripFormulas = [...situationFormulas, ...weightFormulas, ...earthFormulas, ...undersideFormulas, momentResultant, liftsAtDowels, faceFromMiddle, downOnToe, downOnHeel, heelTipMoment, heelTipShear, lessTip, lessTipShear] as const;
+export const stripFormulas = [...situationFormulas, ...weightFormulas, ...earthFormulas, ...undersideFormulas, ...dowelRowFormulas, faceFromMiddle, downOnToe, downOnHeel, heelTipMoment, heelTipShear, lessTip, lessTipShear] as const;
