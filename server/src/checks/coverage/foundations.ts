@@ -109,7 +109,7 @@ const rockLines = linesOf("rock", isDoweled, [
     id: "rock.sliding",
     line: "Sliding on rock, with dowels, a key or benches; sloping rock.",
     by: ["rock.sliding", "wall.sliding", "rock.surface"],
-    left: "Dowels as pins under walls that hold back soil, joints in the rock along which a block of it slides, and rock crushed beside the dowels.",
+    left: "The slope of the rock under walls that hold back soil, joints in the rock along which a block of it slides, and rock crushed beside the dowels.",
   },
   { id: "rock.pressure", line: "Bearing on the rock.", by: ["rock.bearing", "wall.bearing"], left: "Settlement on weathered rock." },
   {
