@@ -8,7 +8,7 @@ import { largestDifference } from "../mechanics/largest-difference.js";
 import { withoutRounding } from "../mechanics/noise.js";
 import { rigidRoof, type RoofColumn, type RoofLoad, type RoofMechanism } from "../mechanics/rigid-roof.js";
 import { framedRoof, roofFrame, storyStiffness, topMovement, type RoofBrace, type RoofFrame } from "../mechanics/roof-frame.js";
-import { roofSpans, sharedBySpans, splitBySpans, type RoofSpans } from "../mechanics/roof-spans.js";
+import { pressedBy, roofSpans, sharedBySpans, splitBySpans, type RoofSpans } from "../mechanics/roof-spans.js";
 import { sharedByTributary, tributaryRoof, type TributaryRoof } from "../mechanics/tributary-roof.js";
 import type { NoActions } from "./demand.js";
 import { atReach } from "./knee-braces.js";
@@ -42,7 +42,7 @@ function carryByFrame(frame: RoofFrame, spans: RoofSpans | undefined, loads: rea
   const bySpans = spans && calc.routine(sharedBySpans, { spans, loads });
   const shared = calc.routine(framedRoof, { frame, loads: bySpans?.left ?? loads });
   if ("mechanism" in shared) return { unknown: shared.mechanism };
-  const pressed = (forces: Forces, i: number): Forces => (bySpans ? { ...forces, P: forces.P + bySpans.presses[i] } : forces);
+  const pressed = (forces: Forces, i: number): Forces => (bySpans ? pressedBy(forces, bySpans, i) : forces);
   const tops = withoutRounding(shared.columns.map(({ top }, i) => pressed(top, i)));
   const bases = withoutRounding(shared.columns.map(({ base }, i) => pressed(base, i)));
   return frame.columns.map((column, i) => ({ top: atReach(column, tops[i], bases[i], calc), base: bases[i], sway: topMovement(shared, column) }));

@@ -4,6 +4,7 @@
  */
 import type { Routine, ShownValue } from "../formula/types.js";
 import { gridAlong, linesAlong, sharesOf, type ColumnGrid } from "./column-grid.js";
+import type { Forces } from "./forces.js";
 import type { PlanArea, RoofColumn, RoofLoad } from "./rigid-roof.js";
 
 /** The spans a roof has by its columns: from line to line and along each line, or along the one line there is. */
@@ -77,6 +78,9 @@ export function splitBySpans(spans: RoofSpans, loads: readonly RoofLoad[]): BySp
         ];
   return { presses, left: [...left, ...couple(east, 1, 0), ...couple(north, 0, 1)] };
 }
+
+/** Forces on a column as the plate gives them, with what its spans press on it. */
+export const pressedBy = <F extends Forces>(forces: F, { presses }: BySpans, column: number): F => ({ ...forces, P: forces.P + presses[column] });
 
 export interface RoofSpansArgs {
   readonly spans: RoofSpans;
