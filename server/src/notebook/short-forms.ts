@@ -95,6 +95,19 @@ export const spacedShortForm = (spacing: string): ShortForm => ({
   },
 });
 
+/** `no. 5 at 12 in, 4 ft up`: the bar, its spacing, and the height at which it ends. */
+export const lowerBarsShortForm: ShortForm = {
+  example: "no. 5 at 12 in, 4 ft up",
+  split: (text) => {
+    const found = pieces(text, /,/gu);
+    const up = found.length === 2 ? /^(.+?)\s+up$/iu.exec(found[1].text) : null;
+    const spaced = up && spacedShortForm("spacing").split(found[0].text);
+    if (!up || !spaced || "problem" in spaced) return { problem: "A bar, a spacing and the height it reaches are needed; write it like no. 5 at 12 in, 4 ft up.", ...whole(text) };
+    const moved = spaced.map((piece) => ({ ...piece, start: piece.start + found[0].start, end: piece.end + found[0].start }));
+    return [...moved, part("reach", { text: up[1], start: found[1].start })];
+  },
+};
+
 /** `no. 5 at 10 in` or `6 no. 5`: bars of one direction by their spacing or by their number. */
 export const matShortForm: ShortForm = {
   example: "no. 5 at 10 in, or 6 no. 5",

@@ -173,7 +173,12 @@ const wall = `  wall:
       long bars: 6 no. 5           # along the wall
     hooked bars: yes
     length per post: 14 ft         # length of wall that acts with one post in uplift
+    post spread: 45 degrees        # down the wall from the plate; or 30 degrees, plate alone
     retains: 0 ft                  # height of soil held back
+    bar tops: hooked               # straight bars count less above the rods' ends
+    stem bars:                     # where nothing is held back, the fill face is the north or east one
+      fill face: { vertical: no. 5 at 12 in, horizontal: no. 5 at 12 in }
+      free face: { vertical: no. 5 at 12 in, horizontal: no. 5 at 12 in }
 ${dowels("", "16 in")}`;
 
 const pad = `  pad:

@@ -87,7 +87,12 @@ const wallLines = linesOf("wall", isWall, [
     by: ["wall.overturning", "wall.sliding", "wall.bearing", "wall.uplift", "rock.bearing"],
     left: "Earth pressure on a wall: battered backs, layered fill, point and strip loads behind it, compaction, expansive and frozen fill, the push of the soil in an earthquake, walls held back by anchors, and the slope as a whole.",
   },
-  { id: "wall.stem", line: "Wall stem in bending and shear with the post's moment, shear and uplift spread over an effective width; steel of both faces.", by: [] },
+  {
+    id: "wall.stem",
+    line: "Wall stem in bending and shear with the post's moment, shear and uplift spread over an effective width; steel of both faces.",
+    by: ["wall.stem-flexure", "wall.stem-shear"],
+    left: "The wall above its footing: wind on the wall itself, its bending along its length and at corners, tapered walls, and the friction of the soil on its back.",
+  },
   { id: "wall.joint", line: "Wall dowels into the footing by shear friction and development.", by: [] },
   { id: "wall.anchors", line: "Anchors near the free faces of a wall.", by: ["anchors.breakout-tension", "anchors.breakout-shear", "anchors.side-face-blowout"], left: "Cones and wedges of neighboring posts on one wall that reach into each other." },
 ]);

@@ -2,6 +2,8 @@ import type { CheckDecl } from "../contract.js";
 import { wallBearing } from "./bearing.js";
 import { wallOverturning } from "./overturning.js";
 import { wallSliding } from "./sliding.js";
+import { wallStemFlexure } from "./stem-flexure.js";
+import { wallStemShear } from "./stem-shear.js";
 import { wallStripDevelopment } from "./strip-development.js";
 import { wallStripSpacing, wallStripSteel } from "./strip-details.js";
 import { wallStripFlexure } from "./strip-flexure.js";
@@ -18,4 +20,6 @@ export const wallChecks: readonly CheckDecl[] = [
   wallStripDevelopment,
   wallStripSteel,
   wallStripSpacing,
+  wallStemFlexure,
+  wallStemShear,
 ];

@@ -1,10 +1,23 @@
 /** Fields of a wall on a strip footing, beside those it shares with other foundations. */
 import { bar, choice, list, number, quantity, record, yesNo } from "../fields.js";
-import { barsShortForm, keyShortForm, spacedShortForm, stripShortForm } from "../short-forms.js";
+import { barsShortForm, keyShortForm, lowerBarsShortForm, spacedShortForm, stripShortForm } from "../short-forms.js";
 
 const spaced = (doc: string) => record(doc, { bar: bar("Bar size."), spacing: quantity("length", "Spacing of the bars.", { units: ["in", "mm"] }) }, spacedShortForm("spacing"));
 
-const face = (doc: string) => record(doc, { vertical: spaced("Vertical bars of that face."), horizontal: spaced("Horizontal bars of that face.") });
+const face = (doc: string) =>
+  record(doc, {
+    vertical: spaced("Vertical bars of that face, from its footing to the top of the wall."),
+    "lower vertical": record(
+      "More vertical bars of that face, from its footing up, that end below the top of the wall.",
+      {
+        bar: bar("Bar size."),
+        spacing: quantity("length", "Spacing of these bars.", { units: ["in", "mm"] }),
+        reach: quantity("distance", "Height above the footing at which they end."),
+      },
+      lowerBarsShortForm,
+    ),
+    horizontal: spaced("Horizontal bars of that face."),
+  });
 
 export const stripFooting = record(
   "The strip footing under a wall.",
@@ -45,6 +58,7 @@ export const wallFields = {
   "wall ends": choice(["free", "corner"], "Whether the wall ends free or turns a corner, where its return holds it.", { assumed: { text: "free", source: "no return wall is drawn" } }),
   "movement joints": list("Joints that part the wall and its footing, by their distance from the wall's west or south end.", quantity("distance", "Distance of one joint from the wall's west or south end.")),
   "post spread": choice(["45 degrees", "30 degrees", "plate alone"], "How the forces of a post spread down the wall from its base plate to each side. Practice differs and no standard settles it, so it has no default."),
+  "post width": quantity("distance", "Length of wall that carries the forces of one post at every height, in place of a spread from its base plate; ends, movement joints and neighboring posts cut it short."),
   key: record(
     "Key below the strip footing of a wall, or below a pad on rock, against sliding.",
     { width: quantity("length", "Width of the key across the wall."), depth: quantity("length", "Depth of the key below the footing."), "from toe": quantity("length", "From the toe's edge to the near face of the key.", { bounds: "zero or more" }) },
@@ -54,9 +68,11 @@ export const wallFields = {
     "fill face": face("Bars at the face against the soil that is held back."),
     "free face": face("Bars at the other face."),
     middle: face("Bars of a wall with one curtain, in the middle of its thickness."),
+    "outer bars": choice(["vertical", "horizontal"], "Which bars lie nearest to the faces. Left out, the vertical ones lie behind the horizontal ones where their depth counts, and before them where their distance from the rods does: the safe side of each."),
   }),
   "stem cover": quantity("length", "Clear cover of the outer bars of the wall.", { assumed: { text: "2 in", source: "formed faces against soil or weather, no. 6 bars and larger; ACI 318-19 Table 20.5.1.3.1" }, units: ["in", "mm"] }),
   "joint dowels": record("Bars that tie the wall to its footing.", {
+    "stem bars go on": yesNo("Whether the vertical bars of the wall themselves go on into the footing, so that no dowels lie beside them."),
     "fill face": spaced("Dowels at the face against the soil."),
     "free face": spaced("Dowels at the other face."),
     middle: spaced("One row of dowels in the middle of the wall."),
