@@ -130,26 +130,21 @@ export const squashForce = (section: ColumnSection): number => {
 /** Strength in pure tension, N, as a positive number: ACI 318-19 22.4.3.1. */
 export const pullForce = ({ bars, barArea, f_y }: Pick<ColumnSection, "bars" | "barArea" | "f_y">): number => bars.length * barArea * f_y;
 
-/** Bars that count as tension steel in shear: farther than two thirds of the depth from the pressed edge. */
+/** Bars that count as tension steel in shear: farther than two thirds of the depth from the pressed edge, or the farthest ones where none is. */
 export interface TensionBars {
   /** m². */
   readonly area: number;
-  /** From the pressed edge to their middle, m; 0 where there are none. */
+  /** From the pressed edge to their middle, m. */
   readonly depth: number;
 }
 
-/** The tension bars of a section bent in the direction `angle`, ACI 318-19 R22.5.5.1. */
+/** The tension bars of a section bent in the direction `angle`, ACI 318-19 R22.5.5.1. In a small section under thick cover no bar may lie so far out. */
 export function tensionBars(section: Pick<ColumnSection, "shape" | "width" | "length" | "bars" | "barArea">, angle: number): TensionBars {
   const cos = Math.cos(angle);
   const sin = Math.sin(angle);
   const reach = reachOf(section, cos, sin);
-  let count = 0;
-  let sum = 0;
-  for (const { x, y } of section.bars) {
-    const below = reach - (x * cos + y * sin);
-    if (below < (4 / 3) * reach * (1 - 1e-9)) continue;
-    count += 1;
-    sum += below;
-  }
-  return { area: count * section.barArea, depth: count > 0 ? sum / count : 0 };
+  const depths = section.bars.map(({ x, y }) => reach - (x * cos + y * sin));
+  const least = Math.min((4 / 3) * reach, Math.max(...depths)) * (1 - 1e-9);
+  const counted = depths.filter((below) => below >= least);
+  return { area: counted.length * section.barArea, depth: counted.length > 0 ? counted.reduce((sum, below) => sum + below, 0) / counted.length : 0 };
 }

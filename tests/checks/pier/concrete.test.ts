@@ -138,6 +138,13 @@ describe("Shear", () => {
     expect(values(pier(), 0).get("V_c")! / kip).toBeCloseTo((2 * 63.2456 * 24 * 19.2) / 1000, 3);
   });
 
+  // 10 in square under 3 in of cover: bars of no. 6 in no. 3 ties stand 3.75 in from the sides, 6.25 in deep, less than two thirds of 10 in. Ties more than a
+  // quarter of that apart hold no more than 4 sqrt(f'c) b d beside the 2 of the concrete.
+  it("a small pier under thick cover counts its farthest bars, 6.25 in deep", () => {
+    const small = pier({ ...square, width: 10 * inch, bars: bars(4, "no. 6"), ties: tied("no. 3", 3) });
+    expect(weigh(pierShear, small, strengthOf({ Vx: 1 * kip })).capacity / kip).toBeCloseTo((0.75 * 6 * 63.2456 * 10 * 6.25) / 1000, 2);
+  });
+
   it("by the earlier edition a pull takes away by 500 psi, a push adds by 2,000", () => {
     const base = (2 * 63.2456 * 24 * 19.2) / 1000;
     const A = (Math.PI * 24 ** 2) / 4;

@@ -156,6 +156,9 @@ describe("Lean of a pier", () => {
   it("is over where the soil gives way", () => {
     const found = weigh(pierRotationStated, limited(softClay, { combined: new Map() }), push(40_000, 10));
     expect(found.demand / found.capacity).toBeGreaterThan(100);
+    // Half a radian stands for all that is more.
+    const soft = weigh(pierRotationStated, pier({ "subgrade modulus": 1 * pci }, { depth: 3 * foot, diameter: 48 * inch, "rotation limit": 0.2 * degree, combined: new Map() }), push(9000, 10));
+    expect(soft.demand).toBe(0.5);
   });
 });
 

@@ -54,7 +54,10 @@ export const pierBearing = check({
     const { factor: f_D, note } = deadFactor(demand);
     calc.note(note);
     calc.note(inputs.bearing.from);
-    return weigh(calc(pierPressure, { P: demand.base.P, f_D, W, A_b }), inputs.bearing.value, "pressure");
+    const q = calc(pierPressure, { P: demand.base.P, f_D, W, A_b });
+    if (q > 0) return weigh(q, inputs.bearing.value, "pressure");
+    calc.note("The column pulls with more than the pier weighs: nothing presses on the ground below it.");
+    return weigh(0, inputs.bearing.value, "pressure");
   },
   advise: (inputs, outcome, say) =>
     `${say.show(inputs.bell?.diameter ?? inputs.size, "length")} ${inputs.shape === "round" ? "diameter" : "square"} bears ${say.show(outcome.demand, "pressure")}; ${say.show(outcome.capacity, "pressure")} allowed. Widen the ${inputs.bell ? "bell" : "pier"}.`,

@@ -216,7 +216,7 @@ const declare = (member: ConcreteMember) =>
     seen: member.word === "pier" ? "An inclined crack below grade, found when a leaning pier is dug out." : "An inclined crack across a pedestal beside its ties.",
     range:
       "Normalweight concrete. Round sections as wide as their diameter and 0.8 of it deep. Two legs of each tie count. A pull at the column base counts in full, its push without the weight of the concrete. The resultant of a pier's shear, both directions of a pedestal's together by 22.5.1.11. " +
-      "Tension bars are those beyond two thirds of the depth. Where the ground does not say how it moves, shear is that of a rigid pier, the worse of two spreads of the soil's stiffness.",
+      "Tension bars are those beyond two thirds of the depth, or the farthest ones where cover leaves none there. Where the ground does not say how it moves, shear is that of a rigid pier, the worse of two spreads of the soil's stiffness.",
     formulas: [...shearFormulas, bothWaysUsed],
     applies: withBars(member),
     inputs: readShear(member),

@@ -34,7 +34,7 @@ function evaluate(inputs: RotationInputs, demand: Demand, calc: Calc): Outcome {
     calc.note("The soil beside the pier gives way before this load is reached: the lean is given as 0.5 rad.");
     return weigh(fallen, inputs.limit, "angle");
   }
-  return weigh(Math.abs(found.slope[0]), inputs.limit, "angle");
+  return weigh(Math.min(Math.abs(found.slope[0]), fallen), inputs.limit, "angle");
 }
 
 const shared = {
