@@ -5,8 +5,8 @@
  */
 import { formula } from "../../formula/declare.js";
 import { check, sameInAll, weigh } from "../contract.js";
-import { isFooting } from "./body.js";
-import { padEditions, readPad } from "./pad.js";
+import { padEditions, type PadInputs } from "./pad.js";
+import { onSoil, type PadOn } from "./pad-on.js";
 
 export const largestSpacing = formula({
   id: "footing.largest-spacing",
@@ -16,25 +16,28 @@ export const largestSpacing = formula({
   constants: { s_18: "18 inch" },
 });
 
-export const footingBarSpacing = check({
-  id: "footing.bar-spacing",
-  title: "Spacing of the bars of the pad",
-  link: "footing",
-  level: "strength",
-  clause: "ACI 318-19 7.7.2.3",
-  editions: padEditions,
-  fails: "The bars lie so far apart that the concrete between them cracks wide.",
-  seen: "Wide cracks between rusting bars.",
-  range: "Largest spacing of bottom and top bars both ways. The least clear distance is not checked.",
-  formulas: [largestSpacing],
-  applies: isFooting,
-  inputs: readPad,
-  measures: sameInAll,
-  fixedBy: (support) => support.foundation?.fields["bottom bars"] ?? support.foundation,
-  evaluate: (inputs, _demand, calc) => {
-    const { bottom, top } = inputs;
-    const widest = Math.max(bottom.x.spacing, bottom.y.spacing, top?.x.spacing ?? 0, top?.y.spacing ?? 0);
-    return weigh(widest, calc(largestSpacing, { t: inputs.thickness }), "length");
-  },
-  advise: (_inputs, outcome, say) => `bars ${say.show(outcome.demand, "length")} apart; at most ${say.show(outcome.capacity, "length")} allowed. Add bars.`,
-});
+export const barSpacingOf = <I extends PadInputs>(on: PadOn<I>) =>
+  check({
+    id: on.id("bar-spacing"),
+    title: `Spacing of the bars of ${on.words}`,
+    link: on.link,
+    level: "strength",
+    clause: "ACI 318-19 7.7.2.3",
+    editions: padEditions,
+    fails: "The bars lie so far apart that the concrete between them cracks wide.",
+    seen: "Wide cracks between rusting bars.",
+    range: "Largest spacing of bottom and top bars both ways. The least clear distance is not checked.",
+    formulas: [largestSpacing],
+    applies: on.applies,
+    inputs: on.read,
+    measures: sameInAll,
+    fixedBy: (support) => support.foundation?.fields["bottom bars"] ?? support.foundation,
+    evaluate: (inputs, _demand, calc) => {
+      const { bottom, top } = inputs;
+      const widest = Math.max(bottom.x.spacing, bottom.y.spacing, top?.x.spacing ?? 0, top?.y.spacing ?? 0);
+      return weigh(widest, calc(largestSpacing, { t: inputs.thickness }), "length");
+    },
+    advise: (_inputs, outcome, say) => `bars ${say.show(outcome.demand, "length")} apart; at most ${say.show(outcome.capacity, "length")} allowed. Add bars.`,
+  });
+
+export const footingBarSpacing = barSpacingOf(onSoil);

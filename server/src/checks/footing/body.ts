@@ -156,12 +156,19 @@ function readPedestal(support: Support, gather: Gather, t: number, d: number): P
   }
   gather.may(f?.["above grade"]);
   if (height <= 0) gather.block("the pad reaches up to the top of concrete, so that its pedestal has no height: correct the depth, the thickness or `above grade`");
+  return { ...pedestalInPlan(stated, gather), height };
+}
+
+type PedestalFields = NonNullable<NonNullable<Support["foundation"]>["fields"]["pedestal"]>["value"];
+
+/** Shape and sides of a pedestal that is stated. */
+export function pedestalInPlan(stated: PedestalFields, gather: Gather): Omit<Pedestal, "height"> {
   if (stated.diameter) {
     if (stated.width ?? stated.length) gather.block("the pedestal has both a diameter and sides; give the one it is");
     const diameter = gather.need(stated.diameter, "diameter of the pedestal");
-    return { shape: "round", width: diameter, length: diameter, height };
+    return { shape: "round", width: diameter, length: diameter };
   }
-  return { shape: "rectangle", width: gather.need(stated.width, "width of the pedestal"), length: gather.need(stated.length, "length of the pedestal"), height };
+  return { shape: "rectangle", width: gather.need(stated.width, "width of the pedestal"), length: gather.need(stated.length, "length of the pedestal") };
 }
 
 export const allPedestals = formula({

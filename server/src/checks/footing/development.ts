@@ -11,12 +11,12 @@ import { type Pair, worseOf } from "../../mechanics/worse.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { bendingFormulas, reinforcedStrength, tooMuchSteel } from "./bending.js";
 import { developmentFormulas, hooked, straight } from "./bar-development.js";
-import { isFooting } from "./body.js";
 import { isShared } from "./shared-pad.js";
 import { bandMoment, bandShare, bottomBending } from "./flexure.js";
 import { rootStrength } from "./one-way-shear.js";
-import { type BothWays, type Mat, padEditions, type PadInputs, readPad } from "./pad.js";
-import { actingOn, farFace, type Acting, largestReverse, overhangs, sectionFormulas } from "./sections.js";
+import { type BothWays, type Mat, padEditions, type PadInputs } from "./pad.js";
+import { onSoil, type PadOn } from "./pad-on.js";
+import { farFace, type Acting, largestReverse, overhangs } from "./sections.js";
 
 export const lengthAtHand = formula({
   id: "footing.length-at-hand",
@@ -43,11 +43,13 @@ export const lengthNeeded = formula({
   constants: { l_12: "12 inch" },
 });
 
-export interface DevelopmentInputs extends PadInputs {
+interface Ends {
   readonly isHooked: boolean;
   /** More bars than needed shorten nothing. */
   readonly isFull: boolean;
 }
+
+type DevelopmentInputs = PadInputs & Ends;
 
 const fullCategories = new Set(["D", "E", "F"]);
 
@@ -78,37 +80,40 @@ function topMoments(inputs: DevelopmentInputs, top: BothWays, acting: Exclude<Ac
   };
 }
 
-export const footingDevelopment = check({
-  id: "footing.development",
-  title: "Development of the bars of the pad",
-  link: "footing",
-  level: "strength",
-  clause: "ACI 318-19 13.2.8, 25.4",
-  editions: padEditions,
-  fails: "The bars are too short beyond the face of the pedestal and pull out before they yield.",
-  seen: "A pad cracked at its pedestal, with bars that have slipped at its edge.",
-  range: "Uncoated deformed bars that reach from cover to cover, straight or with standard hooks at both ends. Bottom bars, and top bars where the pad lifts.",
-  formulas: [...sectionFormulas, ...bendingFormulas, bandShare, bandMoment, rootStrength, ...developmentFormulas, farFace, lengthAtHand, lengthNeeded],
-  applies: isFooting,
-  inputs: (support, gather): DevelopmentInputs => {
-    const category = gather.may(support.site["seismic design category"]);
-    if (isShared(support)) gather.block("the development of the bars of a pad under several columns is not worked out: run them through from end to end and have their laps and ends detailed");
-    return { ...readPad(support, gather), isHooked: gather.may(support.foundation?.fields["hooked bars"]) ?? false, isFull: category !== undefined && fullCategories.has(category) };
-  },
-  fixedBy: (support) => support.foundation?.fields["bottom bars"] ?? support.foundation,
-  evaluate: (inputs, demand, calc) => {
-    const acting = actingOn(inputs, demand, "by factor", calc);
-    if (acting && "because" in acting) return unchecked(acting.because);
-    const moments = bottomBending(inputs, acting, calc);
-    if ("because" in moments) return unchecked(moments.because);
-    let worst = lengths(inputs, inputs.bottom, moments, false, calc);
-    if (inputs.top && acting) {
-      const hogging = topMoments(inputs, inputs.top, acting, calc);
-      if (!hogging) return unchecked(tooMuchSteel);
-      worst = worseOf(worst, lengths(inputs, inputs.top, hogging, isAbove(inputs.top.d, highCast), calc));
-    }
-    return weigh(worst.demand, worst.capacity, "length");
-  },
-  advise: (inputs, outcome, say) =>
-    `${say.show(outcome.demand, "length")} of bar needed beyond the face; ${say.show(outcome.capacity, "length")} there. Take smaller bars closer together${inputs.isHooked ? "" : ", hook their ends"}, or widen the pad.`,
-});
+export const developmentOf = <I extends PadInputs>(on: PadOn<I>) =>
+  check({
+    id: on.id("development"),
+    title: `Development of the bars of ${on.words}`,
+    link: on.link,
+    level: "strength",
+    clause: "ACI 318-19 13.2.8, 25.4",
+    editions: padEditions,
+    fails: "The bars are too short beyond the face of the pedestal and pull out before they yield.",
+    seen: "A pad cracked at its pedestal, with bars that have slipped at its edge.",
+    range: "Uncoated deformed bars that reach from cover to cover, straight or with standard hooks at both ends. Bottom bars, and top bars where the pad lifts.",
+    formulas: [...on.formulas, ...bendingFormulas, bandShare, bandMoment, rootStrength, ...developmentFormulas, farFace, lengthAtHand, lengthNeeded],
+    applies: on.applies,
+    inputs: (support, gather, place): I & Ends => {
+      const category = gather.may(support.site["seismic design category"]);
+      if (isShared(support)) gather.block("the development of the bars of a pad under several columns is not worked out: run them through from end to end and have their laps and ends detailed");
+      return { ...on.read(support, gather, place), isHooked: gather.may(support.foundation?.fields["hooked bars"]) ?? false, isFull: category !== undefined && fullCategories.has(category) };
+    },
+    fixedBy: (support) => support.foundation?.fields["bottom bars"] ?? support.foundation,
+    evaluate: (inputs, demand, calc) => {
+      const acting = on.acting(inputs, demand, "by factor", calc);
+      if (acting && "because" in acting) return unchecked(acting.because);
+      const moments = bottomBending(inputs, acting, calc);
+      if ("because" in moments) return unchecked(moments.because);
+      let worst = lengths(inputs, inputs.bottom, moments, false, calc);
+      if (inputs.top && acting) {
+        const hogging = topMoments(inputs, inputs.top, acting, calc);
+        if (!hogging) return unchecked(tooMuchSteel);
+        worst = worseOf(worst, lengths(inputs, inputs.top, hogging, isAbove(inputs.top.d, highCast), calc));
+      }
+      return weigh(worst.demand, worst.capacity, "length");
+    },
+    advise: (inputs, outcome, say) =>
+      `${say.show(outcome.demand, "length")} of bar needed beyond the face; ${say.show(outcome.capacity, "length")} there. Take smaller bars closer together${inputs.isHooked ? "" : ", hook their ends"}, or widen the pad.`,
+  });
+
+export const footingDevelopment = developmentOf(onSoil);

@@ -9,9 +9,9 @@ import type { Calc } from "../../formula/types.js";
 import { type Pair, worseOf } from "../../mechanics/worse.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { bendingFormulas, reinforcedStrength, tooMuchSteel } from "./bending.js";
-import { padEditions, type PadInputs, readPad } from "./pad.js";
-import { isOwn } from "./shared-pad.js";
-import { actingOn, type Acting, largest, overhangs, sectionFormulas } from "./sections.js";
+import { padEditions, type PadInputs } from "./pad.js";
+import { onSoil, type PadOn } from "./pad-on.js";
+import { type Acting, largest, overhangs } from "./sections.js";
 
 export const bandShare = formula({
   id: "footing.band",
@@ -44,27 +44,30 @@ export function bottomBending(inputs: PadInputs, acting: Exclude<Acting, { becau
   return { x: { demand: x, capacity: capacityX }, y: { demand: y, capacity: capacityY } };
 }
 
-export const footingFlexure = check({
-  id: "footing.flexure",
-  title: "Bottom bars of the pad",
-  link: "footing",
-  level: "strength",
-  clause: "ACI 318-19 13.2.6.4, 13.2.7.1, 22.3",
-  editions: padEditions,
-  fails: "The overhang bends upward and its bottom bars yield.",
-  seen: "A pad cracked along the face of its pedestal.",
-  range: "Bars evenly spaced, effective depth the mean of the two layers; net of the weight of the pad and of the soil on it.",
-  formulas: [...sectionFormulas, ...bendingFormulas, bandShare, bandMoment],
-  applies: isOwn,
-  inputs: readPad,
-  fixedBy: (support) => support.foundation?.fields["bottom bars"] ?? support.foundation,
-  evaluate: (inputs, demand, calc) => {
-    const acting = actingOn(inputs, demand, "by factor", calc);
-    if (acting && "because" in acting) return unchecked(acting.because);
-    const found = bottomBending(inputs, acting, calc);
-    if ("because" in found) return unchecked(found.because);
-    const worst = worseOf(found.x, found.y);
-    return weigh(worst.demand, worst.capacity, "moment");
-  },
-  advise: (_inputs, outcome, say) => `${say.show(outcome.demand, "moment")} bends the pad; its bottom bars hold ${say.show(outcome.capacity, "moment")}. Add bars, or thicken the pad.`,
-});
+export const flexureOf = <I extends PadInputs>(on: PadOn<I>) =>
+  check({
+    id: on.id("flexure"),
+    title: `Bottom bars of ${on.words}`,
+    link: on.link,
+    level: "strength",
+    clause: "ACI 318-19 13.2.6.4, 13.2.7.1, 22.3",
+    editions: padEditions,
+    fails: "The overhang bends upward and its bottom bars yield.",
+    seen: "A pad cracked along the face of its pedestal.",
+    range: `Bars evenly spaced, effective depth the mean of the two layers. ${on.net}`,
+    formulas: [...on.formulas, ...bendingFormulas, bandShare, bandMoment],
+    applies: on.isOwn,
+    inputs: on.read,
+    fixedBy: (support) => support.foundation?.fields["bottom bars"] ?? support.foundation,
+    evaluate: (inputs, demand, calc) => {
+      const acting = on.acting(inputs, demand, "by factor", calc);
+      if (acting && "because" in acting) return unchecked(acting.because);
+      const found = bottomBending(inputs, acting, calc);
+      if ("because" in found) return unchecked(found.because);
+      const worst = worseOf(found.x, found.y);
+      return weigh(worst.demand, worst.capacity, "moment");
+    },
+    advise: (_inputs, outcome, say) => `${say.show(outcome.demand, "moment")} bends the pad; its bottom bars hold ${say.show(outcome.capacity, "moment")}. Add bars, or thicken the pad.`,
+  });
+
+export const footingFlexure = flexureOf(onSoil);

@@ -9,9 +9,9 @@ import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import { worseOf } from "../../mechanics/worse.js";
 import { check, unchecked, weigh } from "../contract.js";
-import { padEditions, type PadInputs, readPad } from "./pad.js";
-import { isOwn } from "./shared-pad.js";
-import { actingOn, largestEither, overhangs, sectionFormulas } from "./sections.js";
+import { padEditions, type PadInputs } from "./pad.js";
+import { onSoil, type PadOn } from "./pad-on.js";
+import { largestEither, overhangs } from "./sections.js";
 
 const strength = { kind: "stress", meaning: "concrete strength", field: "foundations.*.concrete" } as const;
 const sqrtStrength = "sqrt(f'c) at most 100 psi by 22.5.3.1";
@@ -68,33 +68,36 @@ export function oneWayStrength(inputs: Pick<PadInputs, "edition" | "fprime_c">, 
   return calc(oneWayWithoutStirrups, { rho_w: calc(steelRatio, { A_s, b, d }), s_c, b, d });
 }
 
-export const footingOneWayShear = check({
-  id: "footing.one-way-shear",
-  title: "One-way shear of the pad",
-  link: "footing",
-  level: "strength",
-  clause: "ACI 318-19 22.5.5.1, 13.2.6.2",
-  editions: padEditions,
-  fails: "The pad shears across its width along an inclined crack.",
-  seen: "A column that has dropped, its pad broken in two below grade.",
-  range: "Normalweight concrete, no stirrups, the bottom bars counted as fully developed at the section; net of the weight of the pad and of the soil on it. Upward and downward shear are held against the same strength.",
-  formulas: [...sectionFormulas, shearSection, rootStrength, steelRatio, oneWayWithoutStirrups, oneWayEarlier],
-  applies: isOwn,
-  inputs: readPad,
-  fixedBy: (support) => support.foundation?.fields.thickness ?? support.foundation,
-  evaluate: (inputs, demand, calc) => {
-    const { bottom, face, width, length } = inputs;
-    const { d } = bottom;
-    const capacityX = oneWayStrength(inputs, bottom.x.area, length, d, calc);
-    const capacityY = oneWayStrength(inputs, bottom.y.area, width, d, calc);
-    const acting = actingOn(inputs, demand, "by factor", calc);
-    if (!acting) return weigh(0, Math.min(capacityX, capacityY), "force");
-    if ("because" in acting) return unchecked(acting.because);
-    const x = { demand: largestEither(overhangs(inputs, acting, "x", calc(shearSection, { x_f: face.x, d }), calc).shear), capacity: capacityX };
-    const y = { demand: largestEither(overhangs(inputs, acting, "y", calc(shearSection, { x_f: face.y, d }), calc).shear), capacity: capacityY };
-    const found = worseOf(x, y);
-    return weigh(found.demand, found.capacity, "force");
-  },
-  advise: (inputs, outcome, say) =>
-    `${say.show(outcome.demand, "force")} of shear at ${say.show(inputs.bottom.d, "length")} from the face; the pad holds ${say.show(outcome.capacity, "force")}. Thicken the pad${inputs.edition === "ACI 318-14" ? "" : ", or add bottom bars, which raise the strength by the cube root"}.`,
-});
+export const oneWayShearOf = <I extends PadInputs>(on: PadOn<I>) =>
+  check({
+    id: on.id("one-way-shear"),
+    title: `One-way shear of ${on.words}`,
+    link: on.link,
+    level: "strength",
+    clause: "ACI 318-19 22.5.5.1, 13.2.6.2",
+    editions: padEditions,
+    fails: "The pad shears across its width along an inclined crack.",
+    seen: "A column that has dropped, its pad broken in two below grade.",
+    range: `Normalweight concrete, no stirrups, the bottom bars counted as fully developed at the section. Upward and downward shear are held against the same strength. ${on.net}`,
+    formulas: [...on.formulas, shearSection, rootStrength, steelRatio, oneWayWithoutStirrups, oneWayEarlier],
+    applies: on.isOwn,
+    inputs: on.read,
+    fixedBy: (support) => support.foundation?.fields.thickness ?? support.foundation,
+    evaluate: (inputs, demand, calc) => {
+      const { bottom, face, width, length } = inputs;
+      const { d } = bottom;
+      const capacityX = oneWayStrength(inputs, bottom.x.area, length, d, calc);
+      const capacityY = oneWayStrength(inputs, bottom.y.area, width, d, calc);
+      const acting = on.acting(inputs, demand, "by factor", calc);
+      if (!acting) return weigh(0, Math.min(capacityX, capacityY), "force");
+      if ("because" in acting) return unchecked(acting.because);
+      const x = { demand: largestEither(overhangs(inputs, acting, "x", calc(shearSection, { x_f: face.x, d }), calc).shear), capacity: capacityX };
+      const y = { demand: largestEither(overhangs(inputs, acting, "y", calc(shearSection, { x_f: face.y, d }), calc).shear), capacity: capacityY };
+      const found = worseOf(x, y);
+      return weigh(found.demand, found.capacity, "force");
+    },
+    advise: (inputs, outcome, say) =>
+      `${say.show(outcome.demand, "force")} of shear at ${say.show(inputs.bottom.d, "length")} from the face; the pad holds ${say.show(outcome.capacity, "force")}. Thicken the pad${inputs.edition === "ACI 318-14" ? "" : ", or add bottom bars, which raise the strength by the cube root"}.`,
+  });
+
+export const footingOneWayShear = oneWayShearOf(onSoil);

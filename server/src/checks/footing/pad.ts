@@ -141,11 +141,15 @@ function bothWays(stated: NonNullable<Support["foundation"]>["fields"]["bottom b
 }
 
 export function readPad(support: Support, gather: Gather): PadInputs {
-  const f = support.foundation?.fields;
   const body = readFooting(support, gather);
+  return readConcrete(support, gather, body, columnSides(support, body, gather));
+}
+
+/** Concrete and bars of a pad of that body, under a column of those sides. */
+export function readConcrete(support: Support, gather: Gather, body: FootingBody, sides: { readonly x: number; readonly y: number }): PadInputs {
+  const f = support.foundation?.fields;
   const c_c = gather.need(f?.cover, "clear cover of the bars");
   const grade = findBarGrade(gather.needs(f?.["bar grade"], "grade of the bars") ?? "60");
-  const sides = columnSides(support, body, gather);
   const isOff = (e: number, side: number, b: number): boolean => e !== 0 && farFace.value({ e, x_f: halfOf.value({ b: side }) }) > halfOf.value({ b });
   if (isOff(body.offset.x, sides.x, body.width) || isOff(body.offset.y, sides.y, body.length)) gather.block("the column stands so far off the middle that it leaves the pad: widen the pad or set the column nearer to its middle");
   else if (sides.x > body.width || sides.y > body.length) gather.block("the pad is narrower than what stands on it: widen the pad");

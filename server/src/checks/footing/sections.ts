@@ -2,8 +2,7 @@
 import type { Demand } from "../../actions/demand.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
-import { footingOverhang, type Overhang } from "../../mechanics/footing-section.js";
-import type { FootingPressure } from "../../mechanics/partial-contact.js";
+import { footingOverhang, type FromBelow, type Overhang } from "../../mechanics/footing-section.js";
 import type { FootingBody, Purpose } from "./body.js";
 import { atUnderside, pressureUnder, purposeOf, undersideFormulas } from "./forces.js";
 
@@ -23,7 +22,7 @@ export const weightBelow = formula({
 });
 
 /** What presses up and what lies on the pad in one combination; or why it cannot be told; or nothing, where nothing acts. */
-export type Acting = { readonly pressure: FootingPressure; readonly down: number } | { readonly because: string } | undefined;
+export type Acting = (FromBelow & { readonly down: number }) | { readonly because: string } | undefined;
 
 export function actingOn(body: FootingBody, demand: Demand<"strength">, purpose: Purpose | "by factor", calc: Calc): Acting {
   const under = atUnderside(body, demand, purpose, calc);
@@ -61,10 +60,10 @@ export const highSection = formula({
 export const sectionFormulas = [...undersideFormulas, weightBelow, lowSection, highSection] as const;
 
 /** The two overhangs along an axis, cut at a distance from the middle of the column. */
-export function overhangs(body: FootingBody, { pressure, down }: Exclude<Acting, undefined | { because: string }>, across: "x" | "y", at: number, calc: Calc): Overhang {
+export function overhangs(body: FootingBody, acting: Exclude<Acting, undefined | { because: string }>, across: "x" | "y", at: number, calc: Calc): Overhang {
   const { width, length } = body;
   const e = body.offset[across];
-  const cut = (where: number): Overhang => calc.routine(footingOverhang, { pressure, width, length, down, across, at: where });
+  const cut = (where: number): Overhang => calc.routine(footingOverhang, { ...acting, width, length, across, at: where });
   if (e === 0) return cut(at);
   const low = cut(calc(lowSection, { x_s: at, e }));
   const high = cut(calc(highSection, { x_s: at, e }));
