@@ -3,18 +3,20 @@
  * the column has dropped and leans.
  *
  * ACI 318-19 22.6.5.2 at d/2 round the pedestal, lambda_s = 1 by 13.2.6.2; moments transferred both ways by eccentricity of shear (8.4.4.2.2),
- * their stresses added at the worst corner. ACI 318-14 has the same without the size effect.
+ * their stresses added at the worst corner. Near an edge or a corner the section is open there where that makes it shorter (22.6.4.1). ACI 318-14 has the same without the size effect.
  */
 import type { Demand } from "../../actions/demand.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import { momentX, momentY } from "../pier/grade-forces.js";
 import { type Outside, outsideForces } from "../../mechanics/footing-section.js";
+import { openSection } from "../../mechanics/open-section.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { armOf, isFooting } from "./body.js";
 import { rootStrength } from "./one-way-shear.js";
 import { padEditions, type PadInputs, readPad } from "./pad.js";
-import { placeOnPad } from "./combined.js";
+import { placeOnPad, towardHigh } from "./combined.js";
+import { criticalPerimeter, leastSection, middleOf, type PunchingSection, sectionChoice, sideOf } from "./punching-section.js";
 import { isShared, readShared } from "./shared-pad.js";
 import { actingOn, sectionFormulas } from "./sections.js";
 
@@ -30,13 +32,6 @@ export const criticalSide = formula({
   symbols: { b_1: { kind: "length", meaning: "side of the critical section" }, x_f: { kind: "length", meaning: "face of the pedestal, from the middle" }, d: depth },
 });
 
-export const criticalPerimeter = formula({
-  id: "footing.critical-perimeter",
-  text: "b_o = 2 * (b_x + b_y)",
-  source: "ACI 318-19 22.6.4.1",
-  symbols: { b_o: perimeter, b_x: along, b_y: acrossIt },
-});
-
 export const sideRatio = formula({
   id: "footing.side-ratio",
   text: "beta = max(x_f / y_f, y_f / x_f)",
@@ -44,34 +39,19 @@ export const sideRatio = formula({
   symbols: { beta: { kind: "ratio", meaning: "long side over short side of the pedestal" }, x_f: { kind: "length", meaning: "half of the pedestal along x" }, y_f: { kind: "length", meaning: "half of the pedestal along y" } },
 });
 
-export const farSide = formula({
-  id: "footing.far-side",
-  text: "x_c = abs(e) + b_1 / 2",
-  source: "geometry: the column stands off the middle",
-  symbols: { x_c: { kind: "length", meaning: "far side of the critical section from the middle of the pad" }, e: { kind: "length", meaning: "column off the middle", field: "foundations.*.off middle.x", range: [-1, 1] }, b_1: { kind: "length", meaning: "side of the critical section" } },
-});
-
-export const padHalf = formula({
-  id: "footing.pad-half",
-  text: "x_e = b / 2",
-  source: "geometry",
-  symbols: { x_e: { kind: "length", meaning: "edge of the pad from its middle" }, b: { kind: "length", meaning: "side of the pad" } },
-});
-
-const reachesEdge = (e: number, b_1: number, b: number, calc: Calc): boolean => e !== 0 && calc(farSide, { e, b_1 }) >= calc(padHalf, { b });
-
 export const punchingStress = formula({
   id: "footing.punching-strength",
   text: "phiv_c = phi * min(4, 2 + 4 / beta, 2 + alpha_s * d / b_o) * s_c",
-  source: "ACI 318-19 Table 22.6.5.2, 13.2.6.2, 21.2.1; alpha_s 40 of an interior column, 22.6.5.3 (from memory)",
+  source: "ACI 318-19 Table 22.6.5.2, 13.2.6.2, 21.2.1; alpha_s by 22.6.5.3 (from memory)",
   symbols: {
     phiv_c: { kind: "stress", meaning: "design strength in two-way shear, as a stress" },
     beta: { kind: "ratio", meaning: "long side over short side of the pedestal", range: [1, 8] },
+    alpha_s: { kind: "number", meaning: "40 of a section on four sides, 30 on three at an edge, 20 on two at a corner" },
     d: depth,
     b_o: perimeter,
     s_c: { kind: "stress", meaning: "square root of the concrete strength, as a stress" },
   },
-  constants: { phi: "0.75", alpha_s: "40" },
+  constants: { phi: "0.75" },
 });
 
 export const shearShare = formula({
@@ -122,11 +102,26 @@ export interface PunchingInputs extends PadInputs {
   readonly onShared?: { readonly x: number; readonly y: number };
 }
 
+/** Largest stress on a section that is open toward an edge or a corner. */
+function stressWhenOpen({ openX, openY, inside }: PunchingSection, through: Outside, at: { readonly x: number; readonly y: number }, place: { readonly x: number; readonly y: number }, sides: { readonly width: number; readonly length: number }, d: number, calc: Calc): number {
+  calc.note(`The section that is open toward the ${openX && openY ? "corner" : "edge"} of the pad is shorter than one on four sides: the column punches through that.`);
+  const { width: b_x, length: b_y } = sides;
+  return calc.routine(openSection, {
+    inside,
+    open: { west: openX && place.x < 0, east: openX && place.x > 0, south: openY && place.y < 0, north: openY && place.y > 0 },
+    d,
+    ...through,
+    at,
+    shareX: calc(shearShare, { b_1: b_x, b_2: b_y }),
+    shareY: calc(shearShare, { b_1: b_y, b_2: b_x }),
+  }).stress;
+}
+
 /** On a pad of several columns each one punches with all of its force: the pressure inside the section is not taken off, the safe side. */
 function wholeColumn(inputs: PunchingInputs, { base }: Demand, calc: Calc): Outside {
   calc.note("The pad carries several columns: all of this one's force goes through the section, and the pressure inside it is not taken off.");
   const a = armOf(inputs, calc);
-  return { force: base.P, alongX: calc(momentY, { M_yb: base.My, V_x: base.Vx, a }), alongY: calc(momentX, { M_xb: base.Mx, V_y: base.Vy, a }) };
+  return { force: base.P, alongX: calc(momentY, { M_yb: base.My, V_x: base.Vx, a }), alongY: calc(towardHigh, { M_x: calc(momentX, { M_xb: base.Mx, V_y: base.Vy, a }) }) };
 }
 
 export const footingTwoWayShear = check({
@@ -138,8 +133,8 @@ export const footingTwoWayShear = check({
   editions: padEditions,
   fails: "The pedestal or plate punches through the pad and pushes a pyramid of concrete out.",
   seen: "A column that has dropped and leans, the pad cracked in a ring round it.",
-  range: "Normalweight concrete, no shear reinforcement. A section that reaches the edge of the pad cannot punch; one-way shear answers there. A pull through the pad is held against the same strength.",
-  formulas: [...sectionFormulas, criticalSide, criticalPerimeter, farSide, padHalf, sideRatio, rootStrength, punchingStress, shearShare, sectionProperty, punchingDemand],
+  range: "Normalweight concrete, no shear reinforcement. Of a column off the middle the least of the sections on four sides, on three at the nearer edge and on two at a corner. A pad no wider than the section cannot be punched; one-way shear answers there. A pull through the pad is held against the same strength.",
+  formulas: [...sectionFormulas, towardHigh, criticalSide, ...sectionChoice, sideRatio, rootStrength, punchingStress, shearShare, sectionProperty, punchingDemand],
   applies: isFooting,
   inputs: (support, gather, place): PunchingInputs => {
     const pad = readPad(support, gather);
@@ -153,20 +148,27 @@ export const footingTwoWayShear = check({
     const { d } = inputs.bottom;
     const b_x = calc(criticalSide, { x_f: face.x, d });
     const b_y = calc(criticalSide, { x_f: face.y, d });
-    const b_o = calc(criticalPerimeter, { b_x, b_y });
     const beta = calc(sideRatio, { x_f: face.x, y_f: face.y });
-    const capacity = calc(punchingStress, { beta, d, b_o, s_c: calc(rootStrength, { fprime_c: inputs.fprime_c }) });
+    const place = inputs.onShared ?? inputs.offset;
+    const s_c = calc(rootStrength, { fprime_c: inputs.fprime_c });
     if (b_x >= width || b_y >= length) {
       calc.note("The section at d/2 round the pedestal reaches the edge of the pad: it cannot punch, and one-way shear answers.");
-      return weigh(0, capacity, "stress");
+      return weigh(0, calc(punchingStress, { beta, alpha_s: 40, d, b_o: calc(criticalPerimeter, { b_x, b_y }), s_c }), "stress");
     }
-    const { x, y } = inputs.onShared ?? inputs.offset;
-    if (reachesEdge(x, b_x, width, calc) || reachesEdge(y, b_y, length, calc)) return unchecked("the column stands so far off the middle that the section at d/2 round it leaves the pad; punching at an edge is not worked out. Set the column nearer to the middle, or widen the pad");
-    const through = inputs.onShared ? wholeColumn(inputs, demand, calc) : undefined;
-    const acting = through ? undefined : actingOn(inputs, demand, "by factor", calc);
-    if (!acting && !through) return weigh(0, capacity, "stress");
+    const section = leastSection({ width, length, ...place, b_x, b_y }, calc);
+    const { b_o, alpha_s, openX, openY, inside } = section;
+    const capacity = calc(punchingStress, { beta, alpha_s, d, b_o, s_c });
+    const whole = inputs.onShared ? wholeColumn(inputs, demand, calc) : undefined;
+    const acting = whole ? undefined : actingOn(inputs, demand, "by factor", calc);
+    if (!acting && !whole) return weigh(0, capacity, "stress");
     if (acting && "because" in acting) return unchecked(acting.because);
-    const { force: V_u, alongX: M_ux, alongY: M_uy } = through ?? calc.routine(outsideForces, { ...acting!, width, length, inside: { width: b_x, length: b_y, x, y } });
+    const isOpen = openX || openY;
+    const middle = isOpen ? { x: calc(middleOf, { x_1: inside.west, x_2: inside.east }), y: calc(middleOf, { x_1: inside.south, x_2: inside.north }) } : place;
+    const sides = isOpen ? { width: calc(sideOf, { x_1: inside.west, x_2: inside.east }), length: calc(sideOf, { x_1: inside.south, x_2: inside.north }) } : { width: b_x, length: b_y };
+    const through = whole ?? calc.routine(outsideForces, { ...acting!, width, length, inside: { ...sides, ...middle } });
+    // All of a column's force goes through where the column stands; what is outside was found about the middle of what is inside.
+    if (isOpen) return weigh(stressWhenOpen(section, through, whole ? place : middle, place, sides, d, calc), capacity, "stress");
+    const { force: V_u, alongX: M_ux, alongY: M_uy } = through;
     const v_u = calc(punchingDemand, {
       V_u,
       b_o,
