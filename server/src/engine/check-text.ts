@@ -8,7 +8,7 @@ import { notCovered, type CoverageLine } from "../checks/coverage.js";
 import { allChecks, allRules } from "../checks/registry.js";
 import { applyAccepted } from "../findings/accept.js";
 import type { CheckResult, RuleResult } from "../findings/result.js";
-import { judgeRule } from "../findings/rules.js";
+import { rulesJudge } from "../findings/rules.js";
 import { weighCheck, type Tally, type Weighing } from "../findings/weigh.js";
 import { parseNotebook, type ParsedNotebook } from "../notebook/parse.js";
 import type { Problem } from "../notebook/problem.js";
@@ -73,6 +73,8 @@ export function checkText(text: string, earlier?: Checked): Checked {
   return { text, parsed, documents, problems, work: { ...tally, blocksParsed: parsed.parsedBlocks, entriesRead } };
 }
 
+const judgeRules = rulesJudge(allRules);
+
 function checkDocument(
   parsed: ParsedNotebook,
   index: number,
@@ -85,8 +87,8 @@ function checkDocument(
   const nearFrom = structure.project["near from"]?.value ?? 1;
   const weighed = new Map<string, WeighedSupport>();
   for (const support of structure.supports) weighed.set(support.path, weighSupport(support, actions.of(support), nearFrom, tally, before?.weighed.get(support.path)));
-  const ruled = allRules.flatMap((rule) => judgeRule(rule, structure));
-  const found = [...weighed.values()].flatMap(({ results }) => results);
+  const ruled = judgeRules(structure);
+  const found = [...weighed.values()].map(({ results }) => results);
   const { checks, rules } = withoutUnreadable(found, ruled, structure, unreadableEntries([...parsed.problems, ...reading.problems], reading));
   const accepted = structure.accept.length > 0 ? applyAccepted<CheckResult | RuleResult>(structure, [...checks, ...rules]) : undefined;
   return {

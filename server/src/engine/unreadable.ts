@@ -70,16 +70,18 @@ function holds(unit: Unit, span: Span): boolean {
   return from.start <= start && end <= last + 1;
 }
 
-/** What stands in the way of answers about a support; undefined where nothing does. */
-function inTheWay(support: Support, structure: Structure, paths: readonly string[], unreadable: Unreadable): string | undefined {
+/** What stands in the way of answers about supports, asked of one structure many times over. */
+function whatIsInTheWay(structure: Structure, unreadable: Unreadable): (support: Support, entries: readonly string[]) => string | undefined {
   const all = unreadable.get(everything);
-  if (all !== undefined) return said("the notebook", all);
-  const loads = isByHand(support) ? [] : ["roof", "site", "loads", "codes", ...structure.supports.filter((other) => !isByHand(other)).map((other) => other.path)];
-  for (const path of [support.path, ...paths.map(entryOf), ...loads]) {
-    const message = unreadable.get(path);
-    if (message !== undefined && !beside.has(path)) return said(path, message);
-  }
-  return undefined;
+  if (all !== undefined) return () => said("the notebook", all);
+  const messages = new Map([...unreadable].filter(([path]) => !beside.has(path)).map(([path, message]) => [path, said(path, message)]));
+  const first = (entries: readonly string[]) => entries.find((path) => messages.has(path));
+  // A roof stands on all of its columns: what cannot be read in one is in the way of the loads of the others.
+  const loads = first(["roof", "site", "loads", "codes", ...structure.supports.filter((other) => !isByHand(other)).map((other) => other.path)]);
+  return (support, entries) => {
+    const found = first(entries) ?? (isByHand(support) ? undefined : loads);
+    return found === undefined ? undefined : messages.get(found);
+  };
 }
 
 const said = (path: string, message: string): string => `${path} cannot be read as it stands (${message.replace(/\.$/u, "")})`;
@@ -97,23 +99,64 @@ const isByHand = ({ column, foundation }: Support): boolean => {
 
 const parts = (support: Support): string[] => [support.column, support.base, support.foundation, support.ground].flatMap((part) => (part ? [part.path] : []));
 
-/** Results that rest on what cannot be read, made into what they are: not checked. */
+/** Entries a result rests on: what it used, and all parts of its support, for what it did not find may be the very thing that cannot be read. */
+const entriesOf = memoized((result: CheckResult) => distinct([...entriesAt(result.support), ...result.used.map((used) => entryOf(used.path))]));
+
+const entriesAt = memoized((support: Support) => distinct([support.path, ...parts(support)].map(entryOf)));
+
+/** Entries any of the results rests on. */
+const entriesOfAll = memoized((results: readonly CheckResult[]) => distinct(results.flatMap(entriesOf)));
+
+const entriesOfRules = memoized((support: Support) => distinct([...entriesAt(support), "site"]));
+
+const distinct = (paths: readonly string[]): readonly string[] => [...new Set(paths)];
+
+/** What an edit does not touch is the same object as before it, so that this is worked out once for it. */
+function memoized<K extends object, V>(work: (key: K) => V): (key: K) => V {
+  const known = new WeakMap<K, V>();
+  return (key) => {
+    let value = known.get(key);
+    if (value === undefined) known.set(key, (value = work(key)));
+    return value;
+  };
+}
+
+/** Of one result and one reason there is one answer, the same object at each edit. */
+function onceForEach<R extends object>(make: (result: R, because: string) => R): (result: R, because: string) => R {
+  const known = new WeakMap<R, { readonly because: string; readonly made: R }>();
+  return (result, because) => {
+    const before = known.get(result);
+    if (before?.because === because) return before.made;
+    const made = make(result, because);
+    known.set(result, { because, made });
+    return made;
+  };
+}
+
+const unchecked = onceForEach<CheckResult>((result, because) => ({ ...result, state: "not checked", because, isEcho: true, ratio: undefined, weighed: undefined }));
+
+const unjudged = onceForEach<RuleResult>((result, because) => ({ ...result, state: "not checked", because, isEcho: true, message: `${result.rule.title}: not checked, ${because}.` }));
+
+/** Results that rest on what cannot be read, made into what they are: not checked. `checks` are those of one support each. */
 export function withoutUnreadable(
-  checks: readonly CheckResult[],
+  checks: readonly (readonly CheckResult[])[],
   rules: readonly RuleResult[],
   structure: Structure,
   unreadable: Unreadable,
 ): { readonly checks: readonly CheckResult[]; readonly rules: readonly RuleResult[] } {
-  if (unreadable.size === 0) return { checks, rules };
+  if (unreadable.size === 0) return { checks: checks.flat(), rules };
+  const inTheWay = whatIsInTheWay(structure, unreadable);
   return {
-    checks: checks.map((result) => {
-      // What a check did not find may be the very thing that cannot be read, so all parts of the support count.
-      const because = inTheWay(result.support, structure, [...parts(result.support), ...result.used.map((used) => used.path)], unreadable);
-      return because === undefined ? result : { ...result, state: "not checked", because, isEcho: true, ratio: undefined, weighed: undefined };
+    checks: checks.flatMap((results) => {
+      if (results.length === 0 || inTheWay(results[0].support, entriesOfAll(results)) === undefined) return results;
+      return results.map((result): CheckResult => {
+        const because = inTheWay(result.support, entriesOf(result));
+        return because === undefined ? result : unchecked(result, because);
+      });
     }),
     rules: rules.map((result) => {
-      const because = result.support && inTheWay(result.support, structure, [...parts(result.support), "site"], unreadable);
-      return because === undefined ? result : { ...result, state: "not checked", because, isEcho: true, message: `${result.rule.title}: not checked, ${because}.` };
+      const because = result.support && inTheWay(result.support, entriesOfRules(result.support));
+      return because === undefined ? result : unjudged(result, because);
     }),
   };
 }

@@ -124,7 +124,7 @@ export function buildStructure(values: Values<NotebookShape>, span: Span, earlie
     });
   }
 
-  const project = section("project");
+  const project = keepResolved(section("project"), earlier?.project);
   const collect = (): readonly Assumption[] => [
     ...assumptionsIn(project),
     ...assumptionsIn(shared.codes),

@@ -89,5 +89,6 @@ export const rodsAsBuilt: RuleDecl = {
   fails: "The plate does not go over its rods, or a rod pulls where nobody reckoned with it.",
   seen: "Holes burned wide on the site, rods bent toward their holes, a washer over a slot with nothing welded.",
   range: "Places found against places drawn, rod by rod in the order they are given; the plate stands where it was drawn. The checks of base and anchors run on the places found. Heights are held against the projection needed by another rule; distances from one group of rods to the next are not looked at.",
+  alone: true,
   judge: (structure) => judgeBases(structure, (_, base, show) => judgePattern(base, show)),
 };

@@ -78,6 +78,7 @@ export const fit: RuleDecl = {
   fails: "A rod comes out at the bottom of its concrete, or its head does not pass the vertical bars.",
   seen: "Rods cut short on the site, or a cage bent aside to let them in.",
   range: "Embedment, head and 3 in of cover against the depth of the concrete; heads against the vertical bars of a pier or pedestal where they are given, a ring of bars in a round pier turned to its worst. Bars of pads and walls are not looked at.",
+  alone: true,
   judge: (structure) =>
     judgeBases(structure, (support, base, show) => {
       const found = rodsInConcrete(support);

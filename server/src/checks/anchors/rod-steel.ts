@@ -69,6 +69,7 @@ export const rodSteel: RuleDecl = {
   fails: "A hardened rod cracks where it was bent, welded or heated on the site, or a soft one stands where a hard one was drawn.",
   seen: "A rod hammered straight with a crack at its thread; a rod end of another color than the schedule.",
   range: "Rods of ASTM F1554: color of the exposed end, elongation and reduction of area, welding. Rods found bent (bent, under as built) and leaning (lean). Cracks are found by looking, and galvanized threads by trying a nut.",
+  alone: true,
   judge: (structure) =>
     judgeBases(structure, (_, base, show) => {
       const anchors = base.anchors?.value;

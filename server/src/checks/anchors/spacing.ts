@@ -89,6 +89,7 @@ export const spacing: RuleDecl = {
   seen: "A crack from rod to rod or from a rod to the face of the pier; rust stains below it.",
   range:
     "Rods cast in, and rods set in adhesive like torqued ones (Table 17.9.2(b)): their spacing, their distance to the true face of the concrete, round piers by their circle, and the clear cover of rods and heads. A pier or pad is taken as cast against the ground, a wall or pedestal as formed and exposed to weather. A concrete edition not read here is named.",
+  alone: true,
   judge: (structure) =>
     judgeBases(structure, (support, base, show) => {
       const edition = support.codes.concrete;

@@ -46,6 +46,7 @@ export const stretchLength: RuleDecl = {
   seen: "Rods snapped flush with the nut after an earthquake, the rest of them undrawn.",
   range:
     "Where rods are to stretch in seismic design category C to F: eight diameters free to stretch, a ductile grade, and tensile strength of 1.3 times the yield strength, since rods are threaded at their ends alone. That a rod free over this length cannot buckle as the shaking turns round is for the drawing: a sleeve filled or snug about it.",
+  alone: true,
   judge: (structure) =>
     judgeBases(structure, (support, base, show) => {
       const anchors = base.anchors?.value;

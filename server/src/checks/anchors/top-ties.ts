@@ -29,6 +29,7 @@ export const topTies: RuleDecl = {
   fails: "A corner of the pier's top breaks off beside a rod that pushes sideways.",
   seen: "A pier top split along the line of its rods; ties that begin a foot below the top.",
   range: "Number and size of the ties within 5 in of the top of a pier or pedestal. That they enclose the rods and four vertical bars, and their cover, is for the drawing.",
+  alone: true,
   judge: (structure) =>
     judgeBases(structure, (support, base) => {
       const nothing = { message: "" };

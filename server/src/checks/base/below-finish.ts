@@ -45,6 +45,7 @@ export const belowFinish: RuleDecl = {
   fails: "Nuts and rods stand up through the finish, or plate and rods rust below it.",
   seen: "Rod ends broken off by a plow, a brown stain at the foot of a post, a tube rusted through just below the paving.",
   range: "Height of nut and rod against the cover of the finish, protection by the air of the site, drainage of the pocket, and the weep of a closed column above the finish. Zinc and stainless steel touching, and chlorides in the fill, are for the engineer.",
+  alone: true,
   judge: (structure) =>
     judgeBases(structure, (support, base, show) => {
       const finish = base["finish above plate"];

@@ -192,6 +192,7 @@ export const details: RuleDecl = {
   seen: "Holes burned wider on the site, washers dished into them, nuts left loose on the side toward the column.",
   range:
     "Thickness, hole, washer, distance from the rod to the edge of the plate, to the next rod and to the column. Where hole and washer are not given, those of the trade's table for the rod are taken, and named. Between the flanges of a W the room to web and flange counts.",
+  alone: true,
   judge: (structure) =>
     judgeBases(structure, (support, base, show) => {
       const over: Found[] = [...thicknessFound(support, base, show)];

@@ -46,6 +46,7 @@ export const groutThickness: RuleDecl = {
   fails: "The grout does not fill the space under the plate, or cracks in a thick bed.",
   seen: "A hollow sound under the plate; a crumbling collar of grout after a winter.",
   range: "By the leveling nut with its washer and by the thicknesses in use. The least and the most of the product are on its bag and come first.",
+  alone: true,
   judge: (structure) =>
     judgeBases(structure, (_, base, show) => {
       const grout = base.grout;

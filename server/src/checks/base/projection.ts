@@ -144,6 +144,7 @@ export const projection: RuleDecl = {
   fails: "The rod ends inside its nut, or the nut comes to the end of the thread before it is tight.",
   seen: "An empty thread at the top of the nut, a stack of washers under it, or a nut welded to the rod.",
   range: "Nut as high as its rod is thick, washer as stated or by the trade's table, three threads beyond. Set rods may be half an inch off in height; couplers and welded extensions are not in it.",
+  alone: true,
   judge: (structure) =>
     judgeBases(structure, (_, base, show) => {
       const nothing = { message: "" };

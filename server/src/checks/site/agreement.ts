@@ -111,6 +111,23 @@ function* elevationsClose(structure: Structure, show: Show): Generator<Finding> 
   }
 }
 
+/** A foundation that a column stands on and that has reactions of its own stands in the notebook twice. */
+function* namedTwice({ supports }: Structure): Generator<Finding> {
+  const columns = new Map(supports.flatMap((support) => (support.column && support.foundation ? [[support.foundation.path, support.name] as const] : [])));
+  for (const support of supports) {
+    const fields = support.foundation?.fields;
+    const at = fields?.reactions ?? fields?.combined;
+    const column = support.foundation && columns.get(support.foundation.path);
+    if (!at || support.column || column === undefined) continue;
+    yield {
+      support,
+      verdict: "over",
+      message: `${support.name}: it carries reactions of its own, and column ${column} stands on it too: each is checked without the other. Take out the reactions, or give the column a foundation of its own.`,
+      at,
+    };
+  }
+}
+
 /** Sides in plan of a pad along x and y, where it is one. */
 function padOf({ foundation }: Support): { readonly x: number; readonly y: number } | undefined {
   const fields = foundation?.fields;
@@ -187,11 +204,11 @@ export const agreement: RuleDecl = {
   clause: "common practice, no source",
   fails: "Two entries contradict each other, and an answer rests on one of them by chance.",
   seen: "Steel that does not reach the roof, or a pier where another stands already.",
-  range: "Kind and class of the ground, elevations from the roof plane down to the concrete within half a foot, places of columns and piers. Other sizes are held against each other by a rule of their own.",
+  range: "Kind and class of the ground, elevations from the roof plane down to the concrete within half a foot, places of columns and piers, foundations that stand in the notebook twice. Other sizes are held against each other by a rule of their own.",
   judge: (structure) => {
     const system: UnitSystem = structure.project.units?.value ?? "US";
     const show: Show = (value) => format(value, "distance", system);
-    const found: Finding[] = [...elevationsClose(structure, show), ...placesApart(structure, show)];
+    const found: Finding[] = [...elevationsClose(structure, show), ...placesApart(structure, show), ...namedTwice(structure)];
     for (const support of structure.supports) {
       const ground = groundAgrees(support);
       if (ground) found.push(ground);

@@ -46,6 +46,7 @@ export const closedSections: RuleDecl = {
   fails: "Water stands in a closed column, rusts it from within and splits it when it freezes; one without vents bursts in the zinc bath.",
   seen: "A split along the foot of a tube after a hard winter; rust weeping from a weld.",
   range: "Whether a weep and, where galvanized, a vent are stated and large enough. Whether they lie above the grout, the finish or an encasement, and the strength the holes take, are not looked at. A place freezes where its frost depth is more than nothing.",
+  alone: true,
   judge: (structure) =>
     structure.supports.flatMap((support) => {
       const found = judgeSupport(support, structure.project.units?.value ?? "US");

@@ -61,5 +61,6 @@ export const corrosion: RuleDecl = {
   fails: "The foot of a column rusts through; a nut does not go on its rod, or eats it.",
   seen: "White and brown streaks below the nuts of a pool pavilion; threads stripped of their zinc by a tap on site.",
   range: "By the air of the site where it is salt spray or that of a pool, and by the finishes stated in any air. The thickness of zinc or coating, repair of what erection scraped off, aluminum, and wood treated with copper are not looked at.",
+  alone: true,
   judge: (structure: Structure) => structure.supports.flatMap(judgeSupport),
 };

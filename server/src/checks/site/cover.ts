@@ -38,5 +38,6 @@ export const cover: RuleDecl = {
   fails: "Water and air reach the bars, they rust, and the concrete over them bursts off.",
   seen: "Bars lying in the mud at the bottom of the hole when the concrete comes.",
   range: "Pads with bars, by their undersides, with one cover all round. Piers and pedestals have a check of their own; walls, more cover where chlorides are, and bars set out of place are not looked at.",
+  alone: true,
   judge: (structure) => judgeFoundations(structure, judgeCover),
 };

@@ -50,5 +50,6 @@ export const cure: RuleDecl = {
   fails: "A rod pulls out of green concrete, or the edge breaks as its nut is tightened.",
   seen: "A cone of crumbling concrete round a rod; a column down in the first wind.",
   range: "By the strength or the days stated; where neither is, nothing is asked here. How the temperature slows the cure is not looked at, neither the loads of erection themselves.",
+  alone: true,
   judge: (structure) => judgeFoundations(structure, (_, fields, show) => judgeAge(fields, show)),
 };

@@ -118,5 +118,6 @@ export const exposure: RuleDecl = {
   seen: "A pier top crumbling round its plate after some winters; rust stains along the bars.",
   range:
     "Strength, water-cement ratio and air by the classes stated. Where the ground freezes and no class of freezing is stated, the strength of the mildest one is the least. Types of cement against sulfate, chlorides in the mix, fly ash where salts are spread, and plain concrete in F3 are not looked at.",
+  alone: true,
   judge: (structure) => judgeFoundations(structure, judgeMix),
 };

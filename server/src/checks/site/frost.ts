@@ -81,5 +81,6 @@ export const frost: RuleDecl = {
   fails: "The ground under the foundation freezes and lifts it.",
   seen: "Piers jacked up over the winters, unevenly, and a roof out of level.",
   range: "By the depth of the underside, or by sound and drained rock. The exception for small free-standing structures is taken where the notebook names it, by the roof it describes; whether the structure is attached to a house, and the limits of the place, are not seen. Insulated foundations and the grip of frozen soil on the side of a pier are left out.",
+  alone: true,
   judge: (structure) => structure.supports.map((support) => ({ support, ...judgeSupport(support, structure.project.units?.value ?? "US") })),
 };

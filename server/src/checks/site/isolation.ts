@@ -52,5 +52,6 @@ export const isolation: RuleDecl = {
   fails: "Frost lifts the slab and the pier or column with it, or one settles and cracks the other.",
   seen: "A post pushed up with its patio; a crack that runs from each corner of a column.",
   range: "By what the notebook says lies at grade beside the foundation; where nothing is said, nothing is asked. The shape of the joint and joints of the slab itself are for the drawing.",
+  alone: true,
   judge: (structure) => judgeFoundations(structure, judgeSlab),
 };

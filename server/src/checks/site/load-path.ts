@@ -26,6 +26,7 @@ export const loadPath: RuleDecl = {
   fails: "A link between roof and ground is missing, and the load has nowhere to go.",
   seen: "A roof that only rested on its columns, found beside them after the storm.",
   range: "Whether each link is named; its strength is for the checks. Where reactions are given by hand, the path begins at the column base. The strength of the connection at the column top is for its own check.",
+  alone: true,
   judge: ({ roof, supports }) =>
     supports.map((support): RuleFinding => {
       const graph = loadPathGraph({ roof, supports: [support] });

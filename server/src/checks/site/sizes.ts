@@ -5,20 +5,11 @@
  * Geometry.
  */
 import { isAbove } from "../../mechanics/compare.js";
-import type { Structure, Support } from "../../project/model.js";
+import type { Support } from "../../project/model.js";
 import type { RuleDecl } from "../contract.js";
 import { showAs, spoken, type Found, type ShowAs } from "./judge.js";
 import { concreteFound } from "./sizes-of-concrete.js";
 import { steelFound } from "./sizes-of-steel.js";
-
-/** A foundation that a column stands on and that has reactions of its own stands in the notebook twice. */
-function* namedTwice(structure: Structure, support: Support): Generator<Found> {
-  const fields = support.foundation?.fields;
-  const own = fields?.reactions ?? fields?.combined;
-  if (!own || support.column) return;
-  const other = structure.supports.find(({ column, foundation }) => column && foundation?.path === support.foundation?.path);
-  if (other) yield { message: `It carries reactions of its own, and column ${other.name} stands on it too: each is checked without the other. Take out the reactions, or give the column a foundation of its own.`, at: own };
-}
 
 function* outsideRoof({ roof, places, column }: Support, show: ShowAs): Generator<Found> {
   const { length, width } = roof?.fields ?? {};
@@ -29,8 +20,8 @@ function* outsideRoof({ roof, places, column }: Support, show: ShowAs): Generato
   yield { message: `A column stands at ${show(out.x, "distance")}, ${show(out.y, "distance")}, outside the roof of ${show(length.value, "distance")} by ${show(width.value, "distance")} whose southwest corner is at 0, 0. Correct its place or the roof.`, at };
 }
 
-function foundIn(structure: Structure, support: Support, show: ShowAs): readonly Found[] {
-  return [...namedTwice(structure, support), ...outsideRoof(support, show), ...(support.foundation ? concreteFound(support, support.foundation.fields, show) : []), ...steelFound(support, show)];
+function foundIn(support: Support, show: ShowAs): readonly Found[] {
+  return [...outsideRoof(support, show), ...(support.foundation ? concreteFound(support, support.foundation.fields, show) : []), ...steelFound(support, show)];
 }
 
 export const sizes: RuleDecl = {
@@ -42,10 +33,11 @@ export const sizes: RuleDecl = {
   seen: "A plate that hangs over its pedestal; bars that do not go into their pier.",
   range:
     "Plates against columns, pads and walls; pedestals against pads; depth and top of concrete against thickness and height; bars and cover against the pier; posts against wall and roof; bolts in words against bolts in numbers. Rods against the depth of their concrete and against its faces are looked at among the anchors, plates on piers and pedestals among these.",
+  alone: true,
   judge: (structure) => {
     const show = showAs(structure);
     return structure.supports.map((support) => {
-      const over = foundIn(structure, support, show);
+      const over = foundIn(support, show);
       return spoken(support, { over, unchecked: [], holds: { message: "No size contradicts another." } }, support);
     });
   },

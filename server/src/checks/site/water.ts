@@ -29,5 +29,6 @@ export const water: RuleDecl = {
   fails: "Water washes the cement out of the concrete and turns the bottom of the hole to mud.",
   seen: "A pier that sinks under its first snow; gravel without cement at its foot.",
   range: "Where the water table stated under the ground lies above the underside. Surface water that runs into the hole, and soil that caves in, are for the site. What the water takes from the weight is in the checks of uplift.",
+  alone: true,
   judge: (structure) => judgeFoundations(structure, judgeHole),
 };
