@@ -37,8 +37,8 @@ const pierLines = linesOf("pier", isPier, [
   {
     id: "pier.concrete",
     line: "Concrete of the pier: axial load with bending, shear, least bars, spiral or ties, cover, lap of rods and bars.",
-    by: ["pier.axial", "pier.bending", "pier.shear", "pier.least-ties", "pier.plain", "pier.plain-shear", "pier.least-bars", "pier.most-bars", "pier.bar-count", "pier.bar-gap", "pier.cover", "pier.spiral-ratio", "pier.spiral-gap", "pier.tie-spacing", "pier.tie-size", "pier.bars-held", "pier.seismic-tie-spacing", "pier.seismic-tie-size", "pier.seismic-confinement", "pier.rod-lap", "pier.rod-lap-distance", "pier.plate-fit"],
-    left: "Concrete of the pier: bars are taken to go all the way and to be developed where they are needed, one spacing of ties is looked at over the whole height; not looked at is a slender pier that stands free above grade, nor a bell.",
+    by: ["pier.axial", "pier.bending", "pier.slender", "pier.shear", "pier.least-ties", "pier.plain", "pier.plain-shear", "pier.least-bars", "pier.most-bars", "pier.bar-count", "pier.bar-gap", "pier.cover", "pier.spiral-ratio", "pier.spiral-gap", "pier.tie-spacing", "pier.tie-size", "pier.bars-held", "pier.seismic-tie-spacing", "pier.seismic-tie-size", "pier.seismic-confinement", "pier.rod-lap", "pier.rod-lap-distance", "pier.plate-fit"],
+    left: "Concrete of the pier: bars are taken to go all the way and to be developed where they are needed, one spacing of ties is looked at over the whole height; a bell is not looked at, nor what the column above adds to the sway of a slender pier.",
   },
 ]);
 
@@ -53,8 +53,8 @@ const footingLines = linesOf("footing", isFooting, [
   {
     id: "footing.concrete",
     line: "Footings on soil: one-way and two-way shear, moment transfer, bending, top steel under uplift, development, least steel, dowels.",
-    by: ["footing.one-way-shear", "footing.two-way-shear", "footing.flexure", "footing.combined-bending", "footing.combined-shear", "footing.top-flexure", "footing.development", "footing.least-steel", "footing.bar-spacing", "footing.least-depth", "footing.joint-bearing", "footing.joint-bars", "footing.joint-least-bars", "footing.joint-development", "footing.pedestal-axial", "footing.pedestal-bending", "footing.pedestal-shear", "footing.pedestal-least-ties", "footing.pedestal-most-bars", "footing.pedestal-bar-count", "footing.pedestal-bar-gap", "footing.pedestal-cover", "footing.pedestal-spiral-ratio", "footing.pedestal-spiral-gap", "footing.pedestal-tie-spacing", "footing.pedestal-tie-size", "footing.pedestal-bars-held", "footing.pedestal-rod-lap", "footing.pedestal-rod-lap-distance", "footing.pedestal-plate-fit"],
-    left: "Footings on soil: shear friction at the foot of the pedestal, a slender or an unreinforced pedestal, cover of the pad by exposure, pads without bars.",
+    by: ["footing.one-way-shear", "footing.two-way-shear", "footing.flexure", "footing.combined-bending", "footing.combined-shear", "footing.top-flexure", "footing.development", "footing.least-steel", "footing.bar-spacing", "footing.least-depth", "footing.joint-bearing", "footing.joint-bars", "footing.joint-least-bars", "footing.joint-development", "footing.pedestal-axial", "footing.pedestal-bending", "footing.pedestal-slender", "footing.pedestal-shear", "footing.pedestal-least-ties", "footing.pedestal-most-bars", "footing.pedestal-bar-count", "footing.pedestal-bar-gap", "footing.pedestal-cover", "footing.pedestal-spiral-ratio", "footing.pedestal-spiral-gap", "footing.pedestal-tie-spacing", "footing.pedestal-tie-size", "footing.pedestal-bars-held", "footing.pedestal-rod-lap", "footing.pedestal-rod-lap-distance", "footing.pedestal-plate-fit"],
+    left: "Footings on soil: shear friction at the foot of the pedestal, an unreinforced pedestal, cover of the pad by exposure, pads without bars.",
     applies: isPad,
   },
   {
@@ -90,7 +90,7 @@ const wallLines = linesOf("wall", isWall, [
   {
     id: "wall.stem",
     line: "Wall stem in bending and shear with the post's moment, shear and uplift spread over an effective width; steel of both faces.",
-    by: ["wall.stem-flexure", "wall.stem-shear"],
+    by: ["wall.stem-flexure", "wall.stem-shear", "wall.stem-least-steel", "wall.stem-curtains", "wall.stem-bar-spacing", "wall.stem-cover"],
     left: "The wall above its footing: wind on the wall itself, its bending along its length and at corners, tapered walls, and the friction of the soil on its back.",
   },
   { id: "wall.joint", line: "Wall dowels into the footing by shear friction and development.", by: [] },

@@ -20,7 +20,7 @@ export const coverInForms = formula({
   id: "pier.cover-in-forms",
   text: "c_r = d_o > d_5 ? c_2 : c_15",
   source: "ACI 318-19 Table 20.5.1.3.1: exposed to weather or in contact with the ground, by the size of the outer bar",
-  symbols: { c_r, d_o: { kind: "length", meaning: "diameter of the ties or spiral", field: "foundations.*.ties.bar" } },
+  symbols: { c_r, d_o: { kind: "length", meaning: "diameter of the outer bars: ties or spiral of a pier, the largest bar of a wall", field: "foundations.*.ties.bar" } },
   constants: { d_5: "0.64 inch", c_2: "2 inch", c_15: "1.5 inch" },
 });
 

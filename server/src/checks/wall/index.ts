@@ -2,6 +2,7 @@ import type { CheckDecl } from "../contract.js";
 import { wallBearing } from "./bearing.js";
 import { wallOverturning } from "./overturning.js";
 import { wallSliding } from "./sliding.js";
+import { wallStemCover, wallStemCurtains, wallStemSpacing, wallStemSteel } from "./stem-details.js";
 import { wallStemFlexure } from "./stem-flexure.js";
 import { wallStemShear } from "./stem-shear.js";
 import { wallStripDevelopment } from "./strip-development.js";
@@ -22,4 +23,8 @@ export const wallChecks: readonly CheckDecl[] = [
   wallStripSpacing,
   wallStemFlexure,
   wallStemShear,
+  wallStemSteel,
+  wallStemCurtains,
+  wallStemSpacing,
+  wallStemCover,
 ];
