@@ -86,6 +86,8 @@ export interface Named<T> {
 }
 
 /** A place where the structure comes down: a line of like columns, one column, or a foundation or base given alone. */
+export type RoofTilts = "along x" | "along y" | "both ways";
+
 export interface Support {
   /** Name of the column line, or of the foundation or base that stands alone. */
   readonly name: string;
@@ -100,6 +102,8 @@ export interface Support {
   readonly ground?: Named<Ground>;
   /** The roof over its column. */
   readonly roof?: Named<Roof>;
+  /** Along which axes all columns under the roof stand in one line across, so that the roof tilts freely with their tops. */
+  readonly roofTilts?: RoofTilts;
   /** Shared parts, the same objects for every support. */
   readonly codes: Codes;
   readonly site: Site;

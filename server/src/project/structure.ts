@@ -2,7 +2,7 @@
 import type { Values } from "../notebook/fields.js";
 import { notebook, type NotebookShape } from "../notebook/schema.js";
 import type { Span } from "../notebook/tree.js";
-import type { Assumption, Column, Named, Resolved, Roof, Sourced, Structure, Support } from "./model.js";
+import type { Assumption, Column, Named, Resolved, Roof, RoofTilts, Sourced, Structure, Support } from "./model.js";
 import { asBuilt } from "./as-built.js";
 import { assumptionsIn, resolveNamed, resolveRecord } from "./resolve.js";
 
@@ -23,6 +23,16 @@ function placesOf(column: Column): readonly Place[] {
     }));
   }
   return [at ?? from ?? { x: 0, y: 0 }];
+}
+
+/** Columns that stand no farther apart than this along an axis do not keep a roof from tilting along it, m. */
+const noArm = 0.3;
+
+/** A roof on one line of columns tilts across the line, on one column both ways. */
+function tiltsOf(places: readonly Place[]): RoofTilts | undefined {
+  const isNarrow = (at: (place: Place) => number): boolean => Math.max(...places.map(at)) - Math.min(...places.map(at)) <= noArm;
+  const [x, y] = [isNarrow((place) => place.x), isNarrow((place) => place.y)];
+  return x && y ? "both ways" : x ? "along x" : y ? "along y" : undefined;
 }
 
 const named = <T>(name: string, entry: Sourced<T> | undefined): Named<T> | undefined =>
@@ -73,6 +83,7 @@ export function buildStructure(values: Values<NotebookShape>, span: Span, earlie
     site: keepResolved(section("site"), earlier?.site),
   };
   const roof: Named<Roof> | undefined = values.roof && { name: "roof", path: "roof", span: values.roof.entry?.keySpan ?? values.roof.span, fields: section("roof") };
+  const roofTilts = roof && columns.size > 0 ? tiltsOf([...columns.values()].flatMap(({ value }) => placesOf(value))) : undefined;
   const before = new Map(earlier?.supports.map((support) => [support.path, support]));
   const supports: Support[] = [];
   const add = (support: Support) => supports.push(keep(support, before.get(support.path)));
@@ -91,6 +102,7 @@ export function buildStructure(values: Values<NotebookShape>, span: Span, earlie
       isSame(known.foundation, foundationName, foundation) &&
       isSame(known.ground, groundName, groundEntry) &&
       known.roof?.fields === roof?.fields &&
+      known.roofTilts === roofTilts &&
       known.codes === shared.codes &&
       known.site === shared.site;
     if (isKept) {
@@ -107,6 +119,7 @@ export function buildStructure(values: Values<NotebookShape>, span: Span, earlie
       foundation: named(foundationName ?? "", foundation),
       ground: named(groundName ?? "", groundEntry),
       roof,
+      roofTilts,
       ...shared,
     });
   }

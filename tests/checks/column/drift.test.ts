@@ -119,6 +119,17 @@ describe("effective length by what holds the column", () => {
     const found = effectiveLengthFactors(column?.fields, gatherer());
     expect(Math.max(found.x, found.y)).toBe(K);
   });
+
+  it.each([
+    ["along y", "fixed base", { x: 1.2, y: 2.1 }],
+    ["along x", "fixed base and top", { x: 2.1, y: 1.2 }],
+    ["both ways", "fixed base", { x: 2.1, y: 2.1 }],
+    ["both ways", "braced bay", { x: 1, y: 1 }],
+    [undefined, "fixed base", { x: 1.2, y: 1.2 }],
+  ] as const)("a roof that tilts %s on columns of fixed tops, held by a %s", (tilts, condition, K) => {
+    const { column } = supportOf({ column: { "sway along x": condition, "sway along y": condition, "top of column": "fixed" } });
+    expect(effectiveLengthFactors(column?.fields, gatherer(), tilts)).toEqual(K);
+  });
 });
 
 describe("second order and the column's own magnifier", () => {

@@ -2,7 +2,7 @@
 import { placedSection } from "../../catalog/sections.js";
 import { plainCalc } from "../../formula/calc.js";
 import { formula } from "../../formula/declare.js";
-import type { Column } from "../../project/model.js";
+import type { Column, RoofTilts } from "../../project/model.js";
 import type { Gather } from "../contract.js";
 
 type Condition = NonNullable<Column["sway along x"]>["value"];
@@ -12,8 +12,10 @@ type Top = NonNullable<Column["top of column"]>["value"];
 const factors = { "both pinned": 1, cantilever: 2.1, "both fixed": 1.2, "fixed top on a pin": 2 } as const;
 
 /** Knee-braced columns take the full height, where only the piece below the brace bends like one whose top is held: the safe side. */
-function factorOf(condition: Condition, top: Top): number {
+function factorOf(condition: Condition, top: Top, doesRoofTilt: boolean): number {
   if (condition === "braced bay") return factors["both pinned"];
+  // No other column stands off in this direction: a fixed top turns with the roof.
+  if (doesRoofTilt && (condition === "fixed base" || condition === "fixed base and top")) return factors.cantilever;
   if (condition === "knee brace") return factors["fixed top on a pin"];
   if (condition === "pinned base") return top === "fixed" ? factors["fixed top on a pin"] : factors["both pinned"];
   return condition === "fixed base and top" || condition === "fixed base and knee brace" || top === "fixed" ? factors["both fixed"] : factors.cantilever;
@@ -51,12 +53,12 @@ const onSpring = (K: number, k_b: number | undefined, I: number, L: number): num
 };
 
 /** Factors for swaying along x and along y; NaN where it is not known how the top is held. */
-export function effectiveLengthFactors(fields: Column | undefined, gather: Gather): { readonly x: number; readonly y: number } {
+export function effectiveLengthFactors(fields: Column | undefined, gather: Gather, tilts?: RoofTilts): { readonly x: number; readonly y: number } {
   const top = gather.needs(fields?.["top of column"], "top of column, pinned or fixed");
   const x = gather.may(fields?.["sway along x"]) ?? "fixed base";
   const y = gather.may(fields?.["sway along y"]) ?? "fixed base";
   if (top === undefined) return { x: Number.NaN, y: Number.NaN };
-  const K = { x: factorOf(x, top), y: factorOf(y, top) };
+  const K = { x: factorOf(x, top, tilts === "along x" || tilts === "both ways"), y: factorOf(y, top, tilts === "along y" || tilts === "both ways") };
   const k_b = gather.may(fields?.["base rotation stiffness"]);
   const section = gather.may(fields?.section);
   if (k_b === undefined || !section) return K;

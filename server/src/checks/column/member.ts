@@ -89,7 +89,7 @@ export function readColumn(support: Support, gather: Gather): ColumnInputs {
   const fields = support.column?.fields;
   const section = readSection(support, gather);
   const L = gather.need(fields?.height, "column height");
-  const K = effectiveLengthFactors(fields, gather);
+  const K = effectiveLengthFactors(fields, gather, support.roofTilts);
   return { ...section, L, K_x: K.x, K_y: K.y };
 }
 
