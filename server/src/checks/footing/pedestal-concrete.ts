@@ -8,11 +8,12 @@ import { pedestalCover } from "../pier/concrete-cover.js";
 import { pedestalLeastTies } from "../pier/concrete-least-shear.js";
 import { pedestalRodLap, pedestalRodLapDistance } from "../pier/concrete-rod-lap.js";
 import { pedestalShear } from "../pier/concrete-shear.js";
+import { pedestalSlender } from "../pier/concrete-slender.js";
 import { pedestalSpiralGap, pedestalSpiralRatio } from "../pier/concrete-spiral.js";
 import { pedestalBarsHeld, pedestalTieSize, pedestalTieSpacing } from "../pier/concrete-ties.js";
 import { pedestalPlateFit } from "../pier/plate-fit.js";
 
 export const pedestalConcrete: readonly CheckDecl[] = [
-  pedestalAxial, pedestalBending, pedestalShear, pedestalLeastTies, pedestalMostBars, pedestalBarCount, pedestalBarGap, pedestalCover,
+  pedestalAxial, pedestalBending, pedestalSlender, pedestalShear, pedestalLeastTies, pedestalMostBars, pedestalBarCount, pedestalBarGap, pedestalCover,
   pedestalSpiralRatio, pedestalSpiralGap, pedestalTieSpacing, pedestalTieSize, pedestalBarsHeld, pedestalRodLap, pedestalRodLapDistance, pedestalPlateFit,
 ];

@@ -67,7 +67,7 @@ const declare = (member: ConcreteMember) =>
     editions: concreteEditions,
     fails: "The bars are pulled apart by uplift, or concrete and bars are crushed.",
     seen: `A crack right round the ${member.word} that opens in a storm; spalled cover.`,
-    range: "Axial force alone; bending goes with it in a check of its own. All of the weight presses at the foot, none of it holds against a pull at the top, and the soil along a pier takes nothing off. Bars go all the way. Slender piers that stand free of the ground are not covered.",
+    range: "Axial force alone; bending goes with it in a check of its own. All of the weight presses at the foot, none of it holds against a pull at the top, and the soil along a pier takes nothing off. Bars go all the way. A slender one that stands free has a check of its own.",
     formulas: [...areaFormulas, ...axialFormulas, verticalBars, pullStrength, countedShare, tiedCompression, spiralCompression],
     applies: withBars(member),
     inputs: (support, gather) => readMember(member, support, gather),

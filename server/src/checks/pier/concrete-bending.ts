@@ -48,10 +48,14 @@ function reductionOf(inputs: MemberInputs, calc: Calc): Reduction {
   return { pressed: spiral ? 0.75 : 0.65, pulledFrom };
 }
 
-const strengthOf = (inputs: MemberInputs, calc: Calc): ColumnStrength => ({ section: sectionOf(inputs, calc), reduction: reductionOf(inputs, calc) });
+/** What a section holds in bending depends on. */
+export const strengthOf = (inputs: MemberInputs, calc: Calc): ColumnStrength => ({ section: sectionOf(inputs, calc), reduction: reductionOf(inputs, calc) });
 
 /** Compression up to which it helps, N. */
 const helpful = oncePerInputs((inputs: BendingInputs): number => bestAxial(strengthOf(inputs, plainCalc)));
+
+/** Formulas of {@link strengthOf} that are this check's own. */
+export const bendingFormulas = [pulledStrain, pulledStrainEarlier] as const;
 
 const aboveZero = (value: number): number => Math.max(0, value);
 
@@ -78,7 +82,7 @@ const declare = (member: ConcreteMember) =>
     seen: member.word === "pier" ? "A column that leans, its pier cracked across a few feet below grade." : "A pedestal cracked across above its pad.",
     range:
       "The largest moment along it, with none and with all of its own weight. A pier's moment comes from springs or p-y curves where the ground states them; where not, from a rigid pier on springs even with depth and growing with it, the worse of the two, which piers in soil of any stiffness stay below. " +
-      "Bars go all the way and are developed where they are needed. A ring of bars stands turned to its worst, a square pier is bent in its weakest direction. Slender piers that stand free of the ground are not covered.",
+      "Bars go all the way and are developed where they are needed. A ring of bars stands turned to its worst, a square pier is bent in its weakest direction. A slender one that stands free has a check of its own.",
     formulas: [...bentFormulas, ...memberFormulas, pulledStrain, pulledStrainEarlier],
     applies: withBars(member),
     inputs: (support, gather): BendingInputs => ({ ...readMember(member, support, gather), ...readAlong(member, support, gather) }),
