@@ -96,6 +96,13 @@ describe("unfactored reactions", () => {
     expect(cases[2].loadCase.title).toBe("earthquake x, in the other sense");
     expect([cases[2].base.P / kip, cases[2].base.Vx / kip, cases[2].base.My / kipFoot]).toEqual([3, -2, -5].map((value) => expect.closeTo(value, 9)));
   });
+
+  it("bring a twist to base and top alike, through the combinations and in either sense of an earthquake, and none where none is stated", () => {
+    const twisted = reach(standing({ reactions: { dead: { down: kip }, "earthquake x": { twist: 2 * kipFoot } } }));
+    expect(twisted.cases.map(({ top, base }) => [top.Mz, base.Mz].map((T) => T && T / kipFoot))).toEqual([[undefined, undefined], [2, 2], [-2, -2]].map((pair) => pair.map((T) => (T === undefined ? T : expect.closeTo(T, 9)))));
+    expect(Math.max(...twisted.strength.map(({ base }) => base.Mz ?? 0)) / kipFoot).toBeCloseTo(2, 9);
+    expect(reach(standing({ reactions })).strength.every(({ base }) => base.Mz === undefined)).toBe(true);
+  });
 });
 
 describe("a dead load stated light and heavy", () => {

@@ -102,6 +102,7 @@ function baseForces(entry: ForceFields, calc: Calc): Forces {
     Vy: of(entry["shear y"]),
     Mx: of(entry["moment x"]),
     My: of(entry["moment y"]),
+    ...(entry.twist && { Mz: entry.twist.value }),
   };
 }
 
@@ -118,6 +119,7 @@ const inOtherSense = (f: Forces, calc: Calc): Forces => ({
   Vy: calc(reversed, { F: f.Vy }),
   Mx: calc(reversedMoment, { M: f.Mx }),
   My: calc(reversedMoment, { M: f.My }),
+  ...(f.Mz !== undefined && { Mz: calc(reversedMoment, { M: f.Mz }) }),
 });
 
 interface StatedCase extends Reaction {

@@ -11,7 +11,9 @@ import { supportWith, type Given } from "./base.js";
 
 const pathOf = (base: Given["base"]) => readShearPath(supportWith({ base }), gatherer());
 const left = (base: Given["base"], forces: Parameters<typeof strength>[0], more: object = {}) => {
-  const { Vx, Vy } = shearOnRods(pathOf(base), { ...strength(forces), ...more }, plainCalc);
+  const found = shearOnRods(pathOf(base), { ...strength(forces), ...more }, plainCalc);
+  if ("because" in found) throw new Error(found.because);
+  const { Vx, Vy } = found;
   return [Vx / kip, Vy / kip].map((value) => Number(value.toFixed(9)));
 };
 const lug = (resists: string) => ({ "shear lug": { width: 6 * inch, depth: 3.5 * inch, thickness: inch, resists } });

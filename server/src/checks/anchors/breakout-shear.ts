@@ -8,9 +8,9 @@ import { formula } from "../../formula/declare.js";
 import { plainCalc } from "../../formula/calc.js";
 import type { Calc } from "../../formula/types.js";
 import { edgeNames, type EdgeName, type EdgeRow } from "../../mechanics/edge-rows.js";
-import type { Forces } from "../../mechanics/forces.js";
 import type { Support } from "../../project/model.js";
-import { readShearPath, shearOnRods, shearPathFormulas, type ShearPath } from "../base/shear-path.js";
+import { towardWithTwist } from "../base/base-twist.js";
+import { readShearPath, shearOnRods, shearPathFormulas, type RodShear, type ShearPath } from "../base/shear-path.js";
 import { check, unchecked, weigh, type Gather } from "../contract.js";
 import { oncePerInputs } from "../once.js";
 import { readCone } from "./cone.js";
@@ -75,18 +75,22 @@ const casesOf = oncePerInputs((inputs: WedgeInputs): readonly EdgeCase[] =>
   edgeNames.flatMap((edge) => rowsToward(inputs, edge).map((row) => ({ edge, row, strength: wedgeStrength(inputs, row, plainCalc) }))),
 );
 
-/** The part of the shear that pushes toward an edge, 0 where it pushes away, and the part along it. */
-function partsAt(edge: EdgeName, { Vx, Vy }: Forces): { readonly V_n: number; readonly V_t: number } {
+/** The part of the shear that pushes toward an edge, 0 where it pushes away, and the part along it. A twist pushes toward every edge and along it. */
+function partsAt(edge: EdgeName, { Vx, Vy, twist }: RodShear): { readonly V_n: number; readonly V_t: number } {
   const isAcross = edge === "west" || edge === "east";
   const outward = edge === "west" ? -Vx : edge === "east" ? Vx : edge === "south" ? -Vy : Vy;
-  return { V_n: Math.max(0, outward), V_t: Math.abs(isAcross ? Vy : Vx) };
+  const sideways = Math.abs(isAcross ? Vy : Vx);
+  if (!twist) return { V_n: Math.max(0, outward), V_t: sideways };
+  const [toward, along] = isAcross ? [twist.x, twist.y] : [twist.y, twist.x];
+  return { V_n: towardWithTwist.value({ V: outward, V_T: toward }), V_t: towardWithTwist.value({ V: sideways, V_T: along }) };
 }
 
 /** The shear that is left to the concrete. */
-function shearOnConcrete({ hairpins: { takesX, takesY } }: ShearBreakoutInputs, forces: Forces, calc: Calc): Forces {
+function shearOnConcrete({ hairpins: { takesX, takesY } }: ShearBreakoutInputs, forces: RodShear, calc: Calc): RodShear {
   if (!takesX && !takesY) return forces;
   calc.note(takesX && takesY ? "Hairpins take all of the shear in place of the concrete; that is a check of its own." : `Hairpins take the shear along ${takesX ? "x" : "y"} in place of the concrete; that is a check of its own.`);
-  return { ...forces, Vx: takesX ? 0 : forces.Vx, Vy: takesY ? 0 : forces.Vy };
+  const { twist } = forces;
+  return { ...forces, Vx: takesX ? 0 : forces.Vx, Vy: takesY ? 0 : forces.Vy, twist: twist && { ...twist, x: takesX ? 0 : twist.x, y: takesY ? 0 : twist.y } };
 }
 
 /** Reads what breakout in shear depends on. */
@@ -117,7 +121,7 @@ export const breakoutShear = sharedMode(check({
   seen: "A spall on the side of a pier below the plate, or a corner of a wall's end broken off at the rods.",
   range:
     "Cast-in rods in normalweight concrete, without supplementary reinforcement; where hairpins are given it takes none of the shear they stand against. Bars at the edge count only where the notebook states them. With loose washers the row nearest the edge takes all the shear, two rods of it at most, on the safe side of sharing it; with washers welded to the plate the row farthest from the edge takes all. A round pier is taken as the square inside it. " +
-    "Twisting of the base is not in it; soil against the pier is not counted on.",
+    "A twist of the base stands as a shear of the group toward every edge, on the safe side; soil against the pier is not counted on.",
   formulas: [...wedgeFormulas, shearTowardEdge, shearBreakoutStrength, alongEdgeStrength, ...shearPathFormulas, ...seismicFormulas],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): ShearBreakoutInputs => {
@@ -129,7 +133,9 @@ export const breakoutShear = sharedMode(check({
     if ("because" in demand) return unchecked(demand.because);
     const { phi } = inputs;
     noteEdition(inputs.edition, "breakoutShear", calc);
-    const forces = shearOnConcrete(inputs, shearOnRods(inputs.path, demand, calc), calc);
+    const onRods = shearOnRods(inputs.path, demand, calc);
+    if ("because" in onRods) return unchecked(onRods.because);
+    const forces = shearOnConcrete(inputs, onRods, calc);
     const cases = casesOf(inputs);
     let governing = cases[0];
     let most = 0;

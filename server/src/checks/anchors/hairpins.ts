@@ -14,6 +14,7 @@ import type { Calc } from "../../formula/types.js";
 import { edgeNames, edgeRows, rowMeasures, type EdgeName } from "../../mechanics/edge-rows.js";
 import type { Support } from "../../project/model.js";
 import { readBase, type BaseInputs } from "../base/geometry.js";
+import { towardWithTwist } from "../base/base-twist.js";
 import { readShearPath, shearOnRods, shearPathFormulas, type ShearPath } from "../base/shear-path.js";
 import { check, unchecked, weigh, type Gather } from "../contract.js";
 import { editionBlock } from "../editions.js";
@@ -222,7 +223,7 @@ export const hairpins = sharedMode(check({
   seen: "The top of a pier pushed off its cage toward one side, the legs of its hairpins drawn out.",
   range:
     "Uncoated bars to no. 5, lying flat, that stand against a push toward each edge across their direction; those that go round rods and touch them, or those near enough that are developed on both sides. Straight legs shorter than their development length count in part, hooks in full or not at all; hairpins are taken as nearer to each other than six bar diameters. With loose washers those of two rods count. " +
-    "Shear in a direction without hairpins is left to the concrete. That the legs lie level, and touch where they are to touch, is for the drawing.",
+    "Shear in a direction without hairpins is left to the concrete; a twist of the base stands as a shear toward every edge. That the legs lie level, and touch where they are to touch, is for the drawing.",
   formulas: [
     hairpinsCounted, hairpinLever, belowHairpins, hairpinReach, hairpinPull, legBehind, bendBefore, legSpacing, coverOfHairpins, rootStrength,
     ...straightFormulas, hookDevelopment, developedPart, developedOrNot, hookPlaceFactor, hairpinStrength, ...shearPathFormulas, ...seismicFormulas,
@@ -276,14 +277,21 @@ export const hairpins = sharedMode(check({
   evaluate: (inputs, stated, calc) => {
     const demand = shaken(inputs.seismic, stated, calc);
     if ("because" in demand) return unchecked(demand.because);
-    const { Vx, Vy } = shearOnRods(inputs.path, demand, calc);
+    const shear = shearOnRods(inputs.path, demand, calc);
+    if ("because" in shear) return unchecked(shear.because);
+    const { Vx, Vy, twist } = shear;
     const { e_s, below: h_b, h_ef } = inputs;
     const rows = rowsOf(inputs);
     const found = strengths(inputs);
     const pullToward = (edge: EdgeName, V_u: number, on: Calc): number => on(hairpinPull, { V_u, e_s, h_b, h_ef, c_a1: rows[edge].c_a1 });
     const pushes: (readonly [EdgeName, number])[] = [];
-    if (inputs.takesX) pushes.push([Vx < 0 ? "west" : "east", Math.abs(Vx)]);
-    if (inputs.takesY) pushes.push([Vy < 0 ? "south" : "north", Math.abs(Vy)]);
+    /** A twist pushes toward both edges of a direction. */
+    const toward = (back: EdgeName, front: EdgeName, V: number, V_T: number | undefined): void => {
+      if (V_T === undefined) pushes.push([V < 0 ? back : front, Math.abs(V)]);
+      else pushes.push([back, calc(towardWithTwist, { V: -V, V_T })], [front, calc(towardWithTwist, { V, V_T })]);
+    };
+    if (inputs.takesX) toward("west", "east", Vx, twist?.x);
+    if (inputs.takesY) toward("south", "north", Vy, twist?.y);
     if (pushes.length === 0) return unchecked("which shear the hairpins stand against is not known");
     let [edge, push] = pushes[0];
     let most = -1;

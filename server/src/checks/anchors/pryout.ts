@@ -7,6 +7,7 @@ import { plainCalc } from "../../formula/calc.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc, Routine } from "../../formula/types.js";
 import { rodGroup, type RodGroup, type RodGroupArgs } from "../../mechanics/rod-group.js";
+import { towardWithTwist } from "../base/base-twist.js";
 import { readShearPath, shearOnRods, shearPathFormulas, type ShearPath } from "../base/shear-path.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { oncePerInputs } from "../once.js";
@@ -129,7 +130,7 @@ export const pryout = sharedMode(check({
   fails: "The rods tip under the shear and pry a bowl of concrete out behind them.",
   seen: "Concrete heaved up behind short rods, on the side away from the push.",
   range:
-    "By the breakout strength in tension of the rods that take shear; with loose washers two of them, the weakest pair, with welded ones all. Twisting of the base is not in it.",
+    "By the breakout strength in tension of the rods that take shear; with loose washers two of them, the weakest pair, with welded ones all. A twist of the base stands as a shear of the group, on the safe side.",
   formulas: [...coneFormulas, ...bondFormulas, leastOfBoth, pryoutFactor, shearResultant, pryoutStrength, ...shearPathFormulas, ...seismicFormulas],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather, place): PryoutInputs => {
@@ -141,13 +142,17 @@ export const pryout = sharedMode(check({
     const demand = shaken(inputs.seismic, stated, calc);
     if ("because" in demand) return unchecked(demand.because);
     const { rods, h_ef, phi } = inputs;
-    const { Vx, Vy } = shearOnRods(inputs.path, demand, calc);
+    const shear = shearOnRods(inputs.path, demand, calc);
+    if ("because" in shear) return unchecked(shear.because);
+    const { Vx, Vy, twist } = shear;
     noteEdition(inputs.edition, "pryout", calc);
     calc.note(inputs.isWelded ? "Washers are welded to the plate: every rod takes shear." : "Washers are loose in wide holes: two rods at most take shear, the weakest pair is taken.");
     const group = calc.routine(shearGroup, { rods, tensions: weakest(inputs), member: inputs.member.edges });
     const N_cbg = pulledStrength(inputs, group, calc);
     const k_cp = calc(pryoutFactor, { h_ef });
-    return weigh(calc(shearResultant, { V_x: Vx, V_y: Vy }), calc(pryoutStrength, { phi, k_cp, N_cbg }), "force");
+    const along = (V: number, V_T: number): number => calc(towardWithTwist, { V: Math.abs(V), V_T });
+    const [V_x, V_y] = twist ? [along(Vx, twist.x), along(Vy, twist.y)] : [Vx, Vy];
+    return weigh(calc(shearResultant, { V_x, V_y }), calc(pryoutStrength, { phi, k_cp, N_cbg }), "force");
   },
   advise: (inputs, outcome, say) =>
     `${say.show(outcome.demand, "force")} shear; the concrete about the rods that take it holds ${say.show(outcome.capacity, "force")} against prying. Set the rods deeper${inputs.isWelded ? "" : ", weld plate washers to the plate so that every rod takes shear,"} or widen the concrete.`,

@@ -130,6 +130,7 @@ export function shaken({ isStrong, k_o, isIncluded }: SeismicAnchors, demand: De
     Vy: force(Vy, part.Vy),
     Mx: moment(Mx, part.Mx, demand.magnified?.y ?? 1),
     My: moment(My, part.My, demand.magnified?.x ?? 1),
+    ...(part.Mz !== undefined && { Mz: moment(demand.base.Mz ?? 0, part.Mz, 1) }),
   };
   const before = known.get(demand);
   if (before?.k_o === k_o) return before.demand;

@@ -41,6 +41,17 @@ export const rodShearDemand = formula({
   },
 });
 
+export const rodShearTwisted = formula({
+  id: "anchors.rod-shear-twisted",
+  text: "V_ua = V_1 + V_t",
+  source: "the safe side: both as if they pointed one way",
+  symbols: {
+    V_ua: { kind: "force", meaning: "shear of one rod, with the twist of the base" },
+    V_1: { kind: "force", meaning: "its part of the shear" },
+    V_t: { kind: "force", meaning: "shear of one rod by the twist" },
+  },
+});
+
 export const rodShear = formula({
   id: "anchors.rod-shear",
   text: "phiV_sa = phi * 0.6 * A_se * f_u",
@@ -73,8 +84,8 @@ export const steelShear = sharedMode(check({
   fails: "A rod is sheared off at the top of the concrete.",
   seen: "The plate slid against its rods in wide holes, the rods bent over in the grout.",
   range:
-    "Threaded rods of ASTM F1554, cast in, shear shared evenly by the rods that bear; with loose washers two. Friction counts only where the notebook says so, alone and in combinations that press the base down. Twisting of the base is not in it, nor the bending of rods that stand free below leveling nuts, which is checked by itself.",
-  formulas: [tensileStrengthUsed, rodShear, groutedRodShear, rodShearDemand, ...shearPathFormulas, ...seismicFormulas],
+    "Threaded rods of ASTM F1554, cast in, shear shared evenly by the rods that bear; with loose washers two. Friction counts only where the notebook says so, alone and in combinations that press the base down. Shear goes through the middle of the rods; a twist of the base is added to it, on the safe side. The bending of rods that stand free below leveling nuts is checked by itself.",
+  formulas: [tensileStrengthUsed, rodShear, groutedRodShear, rodShearDemand, rodShearTwisted, ...shearPathFormulas, ...seismicFormulas],
   applies: (support) => support.base !== undefined,
   inputs: (support, gather): SteelShearInputs => {
     const rod = readRod(support, gather);
@@ -102,7 +113,8 @@ export const steelShear = sharedMode(check({
     const demand = shaken(inputs.seismic, stated, calc);
     if ("because" in demand) return unchecked(demand.because);
     const { f_uta, f_ya, A_se, phi, n_v } = inputs;
-    const { Vx, Vy } = shearOnRods(inputs.path, demand, calc);
+    const shear = shearOnRods(inputs.path, demand, calc);
+    if ("because" in shear) return unchecked(shear.because);
     noteEdition(inputs.edition, "steelShear", calc);
     calc.note(ductilityNote(inputs.isDuctile));
     const f_u = calc(tensileStrengthUsed, { f_uta, f_ya });
@@ -114,7 +126,8 @@ export const steelShear = sharedMode(check({
     }
     if (inputs.standsFree) calc.note("The plate stands on leveling nuts without grout: shear also bends the rods, which is a check of its own, base.leveling-nuts.");
     calc.note(inputs.isWelded ? "Washers are welded to the plate: every rod takes shear." : "Washers are loose in wide holes: two rods at most take shear.");
-    return weigh(calc(rodShearDemand, { V_x: Vx, V_y: Vy, n_v }), strength, "force");
+    const V_ua = calc(rodShearDemand, { V_x: shear.Vx, V_y: shear.Vy, n_v });
+    return weigh(shear.twist ? calc(rodShearTwisted, { V_1: V_ua, V_t: shear.twist.ofRod }) : V_ua, strength, "force");
   },
   advise: (inputs, outcome, say) => {
     const way = inputs.isWelded ? "Take thicker rods or a higher grade." : "Weld plate washers to the plate so that every rod takes shear, or take thicker rods.";

@@ -13,9 +13,10 @@ import type { Support } from "../../project/model.js";
 import { readFactors } from "../anchors/factors.js";
 import { readRod, tensileStrengthUsed, type RodSteel } from "../anchors/rod.js";
 import { readSeismic, shaken, type SeismicAnchors, withOverstrength, momentWithOverstrength } from "../anchors/seismic.js";
-import { rodShear, rodShearDemand } from "../anchors/steel-shear.js";
+import { rodShear, rodShearDemand, rodShearTwisted } from "../anchors/steel-shear.js";
 import { check, unchecked, weigh, type Outcome } from "../contract.js";
 import { elasticStress, nominalStress } from "../steel-buckling.js";
+import { twistFormulas, twistOnRods } from "./base-twist.js";
 import { tipsOver } from "./distribution.js";
 import { readBase, type BaseInputs } from "./geometry.js";
 import { readHardware } from "./hardware.js";
@@ -25,6 +26,7 @@ export interface LevelingInputs extends BaseInputs, RodSteel {
   readonly phi: number;
   readonly seismic: SeismicAnchors;
   readonly n_v: number;
+  readonly isWelded: boolean;
   /** Clear gap below the leveling nuts, m. */
   readonly g: number;
 }
@@ -48,10 +50,13 @@ function axialStrength(inputs: LevelingInputs, isPushed: boolean, d_n: number, l
 
 function weighRods(inputs: LevelingInputs, demand: Demand<"strength">, calc: Calc): Outcome {
   const { g, d_a, A_se, f_uta, f_ya, phi, n_v, rods } = inputs;
-  const { P, Vx, Vy, Mx, My } = demand.base;
+  const { P, Vx, Vy, Mx, My, Mz = 0 } = demand.base;
   const found = calc.routine(rodsBothWays, { rods, P, Mx, My });
   if ("unstable" in found) return unchecked(tipsOver(found));
-  const V_ua = calc(rodShearDemand, { V_x: Vx, V_y: Vy, n_v });
+  const twist = Mz === 0 ? undefined : twistOnRods(inputs, Mz, calc);
+  if (twist && "because" in twist) return unchecked(twist.because);
+  const V_1 = calc(rodShearDemand, { V_x: Vx, V_y: Vy, n_v });
+  const V_ua = twist ? calc(rodShearTwisted, { V_1, V_t: twist.ofRod }) : V_1;
   const d_n = calc(rodNetDiameter, { A_se });
   const l_b = calc(rodFreeLength, { g, d_a });
   const phiM_n = calc(rodFlexure, { F_y: f_ya, d_n });
@@ -77,7 +82,7 @@ export const levelingNuts = check({
   seen: "Rods leaning all one way under a plate with daylight below it; a column out of plumb before the grout came, or where it never came.",
   range:
     "Rods of ASTM F1554 in a pattern about the plate's center, held at the nut and in the concrete; the plate stiff. Bending by shear counts from a clear gap of more than one rod diameter. A base that gets grout is looked at before it under the combinations of dead load alone: wind on bare steel is not in it. What the rods that press do to the concrete is not in it, nor fatigue, nor the tightening of the nuts.",
-  formulas: [gapInGrout, rodShearDemand, rodNetDiameter, rodFreeLength, rodFlexure, tensileStrengthUsed, rodShear, rodBending, rodSlenderness, elasticStress, nominalStress, rodCompressive, rodYielding, rodUse, withOverstrength, momentWithOverstrength],
+  formulas: [gapInGrout, rodShearDemand, rodShearTwisted, ...twistFormulas, rodNetDiameter, rodFreeLength, rodFlexure, tensileStrengthUsed, rodShear, rodBending, rodSlenderness, elasticStress, nominalStress, rodCompressive, rodYielding, rodUse, withOverstrength, momentWithOverstrength],
   applies: isLeveled,
   inputs: (support, gather, place): LevelingInputs => {
     const base = readBase(support, gather, place);
@@ -93,7 +98,7 @@ export const levelingNuts = check({
         ? gapInGrout.value({ t_g: grout, h_n: hardware.nut, t_w: hardware.washerThickness })
         : Number.NaN;
     const count = base.rods.length;
-    return { ...base, ...rod, seismic: readSeismic(support, gather, "shear"), phi: factors?.steelShear[rod.isDuctile ? "ductile" : "brittle"] ?? Number.NaN, n_v: isWelded ? count : Math.min(count, bearingLoose), g };
+    return { ...base, ...rod, seismic: readSeismic(support, gather, "shear"), phi: factors?.steelShear[rod.isDuctile ? "ductile" : "brittle"] ?? Number.NaN, isWelded, n_v: isWelded ? count : Math.min(count, bearingLoose), g };
   },
   fixedBy: (support) => support.base?.fields["gap below nuts"] ?? support.base?.fields.grout ?? support.base,
   evaluate: (inputs, stated, calc) => {

@@ -12,9 +12,9 @@ export const anchorLines = linesOf("anchors", hasBase, [
   { id: "anchors.blowout", line: "Blowout of the concrete beside a headed anchor near an edge.", by: ["anchors.side-face-blowout"] },
   {
     id: "anchors.shear",
-    line: "Cast-in anchors in shear: steel, breakout toward every edge and corner, pryout.",
+    line: "Cast-in anchors in shear, and in the twist of a base about its own axis: steel, breakout toward every edge and corner, pryout.",
     by: ["anchors.steel-shear", "anchors.breakout-shear", "anchors.pryout"],
-    left: "Anchors of a base that is twisted about its own axis.",
+    left: "What the twist of a base does to the foundation below its rods.",
   },
   { id: "anchors.interaction", line: "Tension and shear of anchors acting together.", by: ["anchors.interaction"] },
   {

@@ -10,6 +10,7 @@ const forcesFields = {
   "shear y": quantity("force", "Horizontal force on the support toward the north.", { bounds: "any", units: ["kip", "lb", "kN"] }),
   "moment x": quantity("moment", "Moment about the east axis, right-handed: a push to the north gives a negative one.", { bounds: "any", units: ["kip-ft", "kN-m"] }),
   "moment y": quantity("moment", "Moment about the north axis, right-handed: a push to the east gives a positive one.", { bounds: "any", units: ["kip-ft", "kN-m"] }),
+  twist: quantity("moment", "Moment about the column's own axis, counterclockwise seen from above. The column and the rods of its base are checked for it, the foundation below is not.", { bounds: "any", units: ["kip-ft", "kN-m"] }),
 };
 
 export const reactions = named(
