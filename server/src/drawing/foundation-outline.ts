@@ -1,5 +1,6 @@
 /** The concrete of a foundation as seen in elevation or section: rectangles and slopes about the middle of the column, grade at zero. */
 import { gridOf } from "../checks/rock/dowel-force.js";
+import { evenPlaces } from "../mechanics/held-rows.js";
 import type { Point, Rectangle } from "../mechanics/rectangles.js";
 import type { Foundation } from "../project/model.js";
 
@@ -95,9 +96,6 @@ export function outlineOf(fields: Foundation): Outline | undefined {
   }
 }
 
-/** So many places, evenly spaced about a middle. */
-const evenly = (count: number, spacing: number, middle: number): readonly number[] => Array.from({ length: count }, (_, i) => middle + (i - (count - 1) / 2) * spacing);
-
 /** Where the rows of dowels are seen, from the middle of the column: those of a pad along x, those of a wall across it. None where it is not stated. */
 export function dowelRows(fields: Foundation, { from, to }: Width): readonly number[] {
   const dowels = fields.dowels?.value;
@@ -106,10 +104,10 @@ export function dowelRows(fields: Foundation, { from, to }: Width): readonly num
   if (fields.kind?.value === "wall on footing") {
     const rows = dowels.rows?.value ?? 1;
     if (rows === 1) return [middle];
-    return dowels["row spacing"] ? evenly(rows, dowels["row spacing"].value, middle) : [];
+    return dowels["row spacing"] ? evenPlaces(rows, dowels["row spacing"].value, middle) : [];
   }
   if (fields.kind?.value !== "footing on rock") return [];
   const along = dowels["along x"]?.value ?? gridOf(dowels.count?.value)?.alongX;
   if (along === 1) return [middle];
-  return along !== undefined && dowels.spacing ? evenly(along, dowels.spacing.value, middle) : [];
+  return along !== undefined && dowels.spacing ? evenPlaces(along, dowels.spacing.value, middle) : [];
 }

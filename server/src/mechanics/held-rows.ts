@@ -34,6 +34,10 @@ export interface HeldRows {
   readonly pulls: readonly Pull[];
 }
 
+/** So many places, evenly spaced about a middle; one stands on it. */
+export const evenPlaces = (count: number, spacing: number, middle = 0): readonly number[] =>
+  Array.from({ length: count }, (_, i) => (count === 1 ? middle : middle + (i - (count - 1) / 2) * spacing));
+
 const at = (axis: "x" | "y", main: number, other: number): Point => (axis === "x" ? { x: main, y: other } : { x: other, y: main });
 
 /** Linear pressure with its resultant C at e from the middle, toward the pressed end. */

@@ -190,6 +190,7 @@ const pad = `  pad:
     thickness: 24 in
     depth: 18 in
     above grade: 6 in
+    bottom bars: no. 6 at 9 in, each way
 ${dowels("      count: 4\n", "36 in")}`;
 
 const bondToConfirm = `

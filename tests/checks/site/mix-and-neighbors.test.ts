@@ -171,6 +171,23 @@ describe("Joints, water, cure, cover", () => {
     expect(saidOf(cover, pad({ more: more("bottom bars: no. 5 at 8 in, each way", `cover: ${given}`) }))?.verdict).toBe(verdict);
     expect(saidOf(cover, pad({ more: more(`cover: ${given}`) }))).toBeUndefined();
   });
+
+  it.each([
+    ["2.95 in", "over", /below the bars of the strip footing of a wall, which is cast against the ground/],
+    ["3 in", "holds", /strip footing of a wall/],
+  ])("cover of %s below the bars of a strip footing: %s", (given, verdict, words) => {
+    const wall = (footing: string) => `rootfast: 1\nfoundations:\n  f:\n    kind: wall on footing\n    footing:\n      width: 3 ft\n      thickness: 1 ft${footing}\n    cover: ${given}\n    combined: { g: { level: allowable, down: 1 kip } }\n`;
+    const said = saidOf(cover, wall("\n      bottom bars: no. 4 at 9 in"));
+    expect(said?.verdict).toBe(verdict);
+    expect(said?.message).toMatch(words);
+    expect(saidOf(cover, wall(""))).toBeUndefined();
+  });
+
+  it("cover below the bars of a pad on rock is looked at too", () => {
+    const on = (given: string) => saidOf(cover, `rootfast: 1\nfoundations:\n  f:\n    kind: footing on rock\n    bottom bars: no. 5 at 8 in, each way\n    cover: ${given}\n    combined: { g: { level: allowable, down: 1 kip } }\n`);
+    expect(on("2.9 in")?.message).toMatch(/which is cast against the rock\. Set the bars higher/);
+    expect(on("3 in")?.verdict).toBe("holds");
+  });
 });
 
 describe("Ties between foundations, IBC 2021 1809.13 and 1810.3.13", () => {

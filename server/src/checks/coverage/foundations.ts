@@ -120,8 +120,8 @@ const rockLines = linesOf("rock", isDoweled, [
   {
     id: "rock.pad-concrete",
     line: "Concrete of the pad or footing on rock: bending, shear, least steel.",
-    by: ["wall.strip-flexure", "wall.strip-shear", "wall.strip-development", "wall.strip-least-steel", "wall.strip-bar-spacing"],
-    left: "Concrete of a pad on rock, and of footings without bars: bending, shear, least steel.",
+    by: ["rock.pad-flexure", "rock.pad-top-flexure", "rock.pad-one-way-shear", "rock.pad-two-way-shear", "rock.pad-development", "rock.pad-least-steel", "rock.pad-bar-spacing", "rock.pad-least-depth", "wall.strip-flexure", "wall.strip-shear", "wall.strip-development", "wall.strip-least-steel", "wall.strip-bar-spacing"],
+    left: "Concrete of a pad or footing on rock without bars, a pedestal on such a pad and its joint with it.",
   },
   { id: "rock.mixed", line: "All supports on rock or none.", by: ["site.one-ground"] },
 ]);

@@ -7,8 +7,8 @@ const ruleLines = linesOf("site", everywhere, [
   {
     id: "site.durability",
     line: "Cover, exposure of the concrete, galvanizing by the air the steel stands in.",
-    by: ["site.cover", "site.exposure", "site.corrosion"],
-    left: "Mix of the concrete by exposures that are not stated (freezing, sulfate, water and corrosion exposure), cement against sulfate, more cover against chlorides, cover in walls; rust in dry and humid air of steel that is in view.",
+    by: ["site.cover", "wall.stem-cover", "site.exposure", "site.corrosion"],
+    left: "Mix of the concrete by exposures that are not stated (freezing, sulfate, water and corrosion exposure), cement against sulfate, more cover against chlorides; rust in dry and humid air of steel that is in view.",
   },
   {
     id: "site.neighbors",

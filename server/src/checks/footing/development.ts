@@ -96,7 +96,10 @@ export const developmentOf = <I extends PadInputs>(on: PadOn<I>) =>
     inputs: (support, gather, place): I & Ends => {
       const category = gather.may(support.site["seismic design category"]);
       if (isShared(support)) gather.block("the development of the bars of a pad under several columns is not worked out: run them through from end to end and have their laps and ends detailed");
-      return { ...on.read(support, gather, place), isHooked: gather.may(support.foundation?.fields["hooked bars"]) ?? false, isFull: category !== undefined && fullCategories.has(category) };
+      const pad = on.read(support, gather, place);
+      const isFull = category !== undefined && fullCategories.has(category);
+      if (isFull && on.isPoint(pad)) gather.block(`in seismic design category ${category} the bars are developed in full from the face of what stands on the pad, whose size is not known: describe its pedestal or its base plate`);
+      return { ...pad, isHooked: gather.may(support.foundation?.fields["hooked bars"]) ?? false, isFull };
     },
     fixedBy: (support) => support.foundation?.fields["bottom bars"] ?? support.foundation,
     evaluate: (inputs, demand, calc) => {

@@ -19,6 +19,8 @@ export interface PadOn<I extends PadInputs> {
   readonly isOwn: (support: Support) => boolean;
   readonly read: (support: Support, gather: Gather, place: number) => I;
   readonly acting: (inputs: I, demand: Demand<"strength">, purpose: Purpose | "by factor", calc: Calc) => Acting;
+  /** Whether the size of what stands on the pad is not known, and it is taken as a point. */
+  readonly isPoint: (inputs: I) => boolean;
   /** Ways the weights on the pad are looked at where its top is bent. */
   readonly purposes: readonly Purpose[];
   readonly formulas: readonly Formula<any, any>[];
@@ -36,6 +38,7 @@ export const onSoil: PadOn<PadInputs> = {
   isOwn,
   read: readPad,
   acting: actingOn,
+  isPoint: () => false,
   purposes: ["holds", "presses"],
   formulas: sectionFormulas,
   net: "Net of the weight of the pad and of the soil on it.",

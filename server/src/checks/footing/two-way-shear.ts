@@ -12,13 +12,13 @@ import { momentX, momentY } from "../pier/grade-forces.js";
 import { type Outside, outsideForces } from "../../mechanics/footing-section.js";
 import { openSection } from "../../mechanics/open-section.js";
 import { check, unchecked, weigh } from "../contract.js";
-import { armOf, isFooting } from "./body.js";
+import { armOf } from "./body.js";
 import { rootStrength } from "./one-way-shear.js";
-import { padEditions, type PadInputs, readPad } from "./pad.js";
+import { padEditions, type PadInputs } from "./pad.js";
+import { onSoil, type PadOn } from "./pad-on.js";
 import { placeOnPad, towardHigh } from "./combined.js";
 import { criticalPerimeter, leastSection, middleOf, type PunchingSection, sectionChoice, sideOf } from "./punching-section.js";
 import { isShared, readShared } from "./shared-pad.js";
-import { actingOn, sectionFormulas } from "./sections.js";
 
 const along = { kind: "length", meaning: "critical section along x" } as const;
 const acrossIt = { kind: "length", meaning: "critical section along y" } as const;
@@ -97,10 +97,12 @@ export const punchingDemand = formula({
   },
 });
 
-export interface PunchingInputs extends PadInputs {
+interface Shared {
   /** Place of the column from the middle of a pad that it shares with others, m. */
   readonly onShared?: { readonly x: number; readonly y: number };
 }
+
+export type PunchingInputs = PadInputs & Shared;
 
 /** Largest stress on a section that is open toward an edge or a corner. */
 function stressWhenOpen({ openX, openY, inside }: PunchingSection, through: Outside, at: { readonly x: number; readonly y: number }, place: { readonly x: number; readonly y: number }, sides: { readonly width: number; readonly length: number }, d: number, calc: Calc): number {
@@ -124,65 +126,68 @@ function wholeColumn(inputs: PunchingInputs, { base }: Demand, calc: Calc): Outs
   return { force: base.P, alongX: calc(momentY, { M_yb: base.My, V_x: base.Vx, a }), alongY: calc(towardHigh, { M_x: calc(momentX, { M_xb: base.Mx, V_y: base.Vy, a }) }) };
 }
 
-export const footingTwoWayShear = check({
-  id: "footing.two-way-shear",
-  title: "Punching of the pad",
-  link: "footing",
-  level: "strength",
-  clause: "ACI 318-19 22.6.5, 8.4.4.2, 13.2.6.2",
-  editions: padEditions,
-  fails: "The pedestal or plate punches through the pad and pushes a pyramid of concrete out.",
-  seen: "A column that has dropped and leans, the pad cracked in a ring round it.",
-  range: "Normalweight concrete, no shear reinforcement. Of a column off the middle the least of the sections on four sides, on three at the nearer edge and on two at a corner. A pad no wider than the section cannot be punched; one-way shear answers there. A pull through the pad is held against the same strength.",
-  formulas: [...sectionFormulas, towardHigh, criticalSide, ...sectionChoice, sideRatio, rootStrength, punchingStress, shearShare, sectionProperty, punchingDemand],
-  applies: isFooting,
-  inputs: (support, gather, place): PunchingInputs => {
-    const pad = readPad(support, gather);
-    if (!isShared(support)) return pad;
-    const { x, y } = readShared(support, gather).places[place];
-    return { ...pad, onShared: { x: placeOnPad.value({ x_0: x, e: pad.offset.x }), y: placeOnPad.value({ x_0: y, e: pad.offset.y }) } };
-  },
-  fixedBy: (support) => support.foundation?.fields.thickness ?? support.foundation,
-  evaluate: (inputs, demand, calc) => {
-    const { face, width, length } = inputs;
-    const { d } = inputs.bottom;
-    const b_x = calc(criticalSide, { x_f: face.x, d });
-    const b_y = calc(criticalSide, { x_f: face.y, d });
-    const beta = calc(sideRatio, { x_f: face.x, y_f: face.y });
-    const place = inputs.onShared ?? inputs.offset;
-    const s_c = calc(rootStrength, { fprime_c: inputs.fprime_c });
-    if (b_x >= width || b_y >= length) {
-      calc.note("The section at d/2 round the pedestal reaches the edge of the pad: it cannot punch, and one-way shear answers.");
-      return weigh(0, calc(punchingStress, { beta, alpha_s: 40, d, b_o: calc(criticalPerimeter, { b_x, b_y }), s_c }), "stress");
-    }
-    const section = leastSection({ width, length, ...place, b_x, b_y }, calc);
-    const { b_o, alpha_s, openX, openY, inside } = section;
-    const capacity = calc(punchingStress, { beta, alpha_s, d, b_o, s_c });
-    const whole = inputs.onShared ? wholeColumn(inputs, demand, calc) : undefined;
-    const acting = whole ? undefined : actingOn(inputs, demand, "by factor", calc);
-    if (!acting && !whole) return weigh(0, capacity, "stress");
-    if (acting && "because" in acting) return unchecked(acting.because);
-    const isOpen = openX || openY;
-    const middle = isOpen ? { x: calc(middleOf, { x_1: inside.west, x_2: inside.east }), y: calc(middleOf, { x_1: inside.south, x_2: inside.north }) } : place;
-    const sides = isOpen ? { width: calc(sideOf, { x_1: inside.west, x_2: inside.east }), length: calc(sideOf, { x_1: inside.south, x_2: inside.north }) } : { width: b_x, length: b_y };
-    const through = whole ?? calc.routine(outsideForces, { ...acting!, width, length, inside: { ...sides, ...middle } });
-    // All of a column's force goes through where the column stands; what is outside was found about the middle of what is inside.
-    if (isOpen) return weigh(stressWhenOpen(section, through, whole ? place : middle, place, sides, d, calc), capacity, "stress");
-    const { force: V_u, alongX: M_ux, alongY: M_uy } = through;
-    const v_u = calc(punchingDemand, {
-      V_u,
-      b_o,
-      d,
-      gamma_vx: calc(shearShare, { b_1: b_x, b_2: b_y }),
-      M_ux,
-      b_x,
-      J_cx: calc(sectionProperty, { d, b_1: b_x, b_2: b_y }),
-      gamma_vy: calc(shearShare, { b_1: b_y, b_2: b_x }),
-      M_uy,
-      b_y,
-      J_cy: calc(sectionProperty, { d, b_1: b_y, b_2: b_x }),
-    });
-    return weigh(v_u, capacity, "stress");
-  },
-  advise: (_inputs, outcome, say) => `${say.show(outcome.demand, "stress")} of shear round the pedestal; the pad holds ${say.show(outcome.capacity, "stress")}. Thicken the pad, or widen the pedestal or plate.`,
-});
+export const twoWayShearOf = <I extends PadInputs>(on: PadOn<I>) =>
+  check({
+    id: on.id("two-way-shear"),
+    title: `Punching of ${on.words}`,
+    link: on.link,
+    level: "strength",
+    clause: "ACI 318-19 22.6.5, 8.4.4.2, 13.2.6.2",
+    editions: padEditions,
+    fails: "The pedestal or plate punches through the pad and pushes a pyramid of concrete out.",
+    seen: "A column that has dropped and leans, the pad cracked in a ring round it.",
+    range: `Normalweight concrete, no shear reinforcement. Of a column off the middle the least of the sections on four sides, on three at the nearer edge and on two at a corner. A pad no wider than the section cannot be punched; one-way shear answers there. A pull through the pad is held against the same strength. ${on.net}`,
+    formulas: [...on.formulas, towardHigh, criticalSide, ...sectionChoice, sideRatio, rootStrength, punchingStress, shearShare, sectionProperty, punchingDemand],
+    applies: on.applies,
+    inputs: (support, gather, place): I & Shared => {
+      const pad = on.read(support, gather, place);
+      if (!isShared(support)) return pad;
+      const { x, y } = readShared(support, gather).places[place];
+      return { ...pad, onShared: { x: placeOnPad.value({ x_0: x, e: pad.offset.x }), y: placeOnPad.value({ x_0: y, e: pad.offset.y }) } };
+    },
+    fixedBy: (support) => support.foundation?.fields.thickness ?? support.foundation,
+    evaluate: (inputs, demand, calc) => {
+      const { face, width, length } = inputs;
+      const { d } = inputs.bottom;
+      const b_x = calc(criticalSide, { x_f: face.x, d });
+      const b_y = calc(criticalSide, { x_f: face.y, d });
+      const beta = face.x > 0 && face.y > 0 ? calc(sideRatio, { x_f: face.x, y_f: face.y }) : 1;
+      const place = inputs.onShared ?? inputs.offset;
+      const s_c = calc(rootStrength, { fprime_c: inputs.fprime_c });
+      if (b_x >= width || b_y >= length) {
+        calc.note("The section at d/2 round the pedestal reaches the edge of the pad: it cannot punch, and one-way shear answers.");
+        return weigh(0, calc(punchingStress, { beta, alpha_s: 40, d, b_o: calc(criticalPerimeter, { b_x, b_y }), s_c }), "stress");
+      }
+      const section = leastSection({ width, length, ...place, b_x, b_y }, calc);
+      const { b_o, alpha_s, openX, openY, inside } = section;
+      const capacity = calc(punchingStress, { beta, alpha_s, d, b_o, s_c });
+      const whole = inputs.onShared ? wholeColumn(inputs, demand, calc) : undefined;
+      const acting = whole ? undefined : on.acting(inputs, demand, "by factor", calc);
+      if (!acting && !whole) return weigh(0, capacity, "stress");
+      if (acting && "because" in acting) return unchecked(acting.because);
+      const isOpen = openX || openY;
+      const middle = isOpen ? { x: calc(middleOf, { x_1: inside.west, x_2: inside.east }), y: calc(middleOf, { x_1: inside.south, x_2: inside.north }) } : place;
+      const sides = isOpen ? { width: calc(sideOf, { x_1: inside.west, x_2: inside.east }), length: calc(sideOf, { x_1: inside.south, x_2: inside.north }) } : { width: b_x, length: b_y };
+      const through = whole ?? calc.routine(outsideForces, { ...acting!, width, length, inside: { ...sides, ...middle } });
+      // All of a column's force goes through where the column stands; what is outside was found about the middle of what is inside.
+      if (isOpen) return weigh(stressWhenOpen(section, through, whole ? place : middle, place, sides, d, calc), capacity, "stress");
+      const { force: V_u, alongX: M_ux, alongY: M_uy } = through;
+      const v_u = calc(punchingDemand, {
+        V_u,
+        b_o,
+        d,
+        gamma_vx: calc(shearShare, { b_1: b_x, b_2: b_y }),
+        M_ux,
+        b_x,
+        J_cx: calc(sectionProperty, { d, b_1: b_x, b_2: b_y }),
+        gamma_vy: calc(shearShare, { b_1: b_y, b_2: b_x }),
+        M_uy,
+        b_y,
+        J_cy: calc(sectionProperty, { d, b_1: b_y, b_2: b_x }),
+      });
+      return weigh(v_u, capacity, "stress");
+    },
+    advise: (_inputs, outcome, say) => `${say.show(outcome.demand, "stress")} of shear round the pedestal; the pad holds ${say.show(outcome.capacity, "stress")}. Thicken the pad, or widen the pedestal or plate.`,
+  });
+
+export const footingTwoWayShear = twoWayShearOf(onSoil);

@@ -78,6 +78,7 @@ export function readBlock(support: Support, gather: Gather, place: number): Rock
 
 function readPad(support: Support, gather: Gather): Pad {
   const f = support.foundation?.fields;
+  if (f?.["off middle"]) gather.block("a column that stands off the middle of a pad on rock is not worked out: set it on the middle");
   return {
     type: "pad",
     width: gather.need(f?.width, "width of the pad"),

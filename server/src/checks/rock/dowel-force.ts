@@ -7,6 +7,8 @@
 import type { Demand } from "../../actions/demand.js";
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
+import type { FromBelow } from "../../mechanics/footing-section.js";
+import { evenPlaces } from "../../mechanics/held-rows.js";
 import type { Support } from "../../project/model.js";
 import type { Gather } from "../contract.js";
 import { deadFactor } from "../site/dead-factor.js";
@@ -14,7 +16,7 @@ import { readStability, type StabilityInputs } from "../wall/safety.js";
 import { momentResultant, momentX, momentY } from "../pier/grade-forces.js";
 import { blockArm, blockFormulas, blockWeight, readBlock, sharedLength, type RockBlock } from "./block.js";
 import { retainingFormulas, retainingPull } from "./retaining.js";
-import { type Direction, oneRowPull, outerRows, pressureFormulas, pressureIn, pullFormulas, pullIn, readWallRows } from "./rows.js";
+import { bearingFormulas, type Direction, heldIn, oneRowPull, outerRows, pressureFormulas, pressureIn, pullFormulas, pullIn, readWallRows } from "./rows.js";
 
 /** Where the dowels of a pad stand: so many side by side, evenly, about its middle. */
 export interface Grid {
@@ -206,6 +208,9 @@ export interface Underside {
   readonly N: number;
   readonly M_x: number;
   readonly M_y: number;
+  /** Weight of the concrete without load factor, N, and its factor. */
+  readonly W: number;
+  readonly f_D: number;
 }
 
 export function atUnderside(block: RockBlock, demand: Demand, calc: Calc): Underside {
@@ -214,7 +219,7 @@ export function atUnderside(block: RockBlock, demand: Demand, calc: Calc): Under
   const W = blockWeight(block, calc);
   calc.note(note);
   const a = blockArm(block, calc);
-  return { N: calc(netAxial, { P: base.P, f_D, W }), M_x: calc(momentX, { M_xb: base.Mx, V_y: base.Vy, a }), M_y: calc(momentY, { M_yb: base.My, V_x: base.Vx, a }) };
+  return { N: calc(netAxial, { P: base.P, f_D, W }), M_x: calc(momentX, { M_xb: base.Mx, V_y: base.Vy, a }), M_y: calc(momentY, { M_yb: base.My, V_x: base.Vx, a }), W, f_D };
 }
 
 /** Both directions of a grid of dowels in a pad: first the one that answers the moment about x. */
@@ -256,7 +261,8 @@ function gridTrouble(grid: Grid | undefined, count: number | undefined, s: numbe
   return reach(grid.alongX) < B && reach(grid.alongY) < L ? undefined : "the dowels are spaced wider than the pad: reduce their spacing";
 }
 
-function padPull({ block: { body }, count, grid, spacing }: DowelInputs, { N, M_x, M_y }: Underside, calc: Calc): Pull {
+/** Pull on the worst dowel of a pad, N. */
+export function padPull({ block: { body }, count, grid, spacing }: DowelInputs, { N, M_x, M_y }: Underside, calc: Calc): Pull {
   if (body.type !== "pad") return { pull: 0 };
   const { width: B, length: L } = body;
   if (N > 0 && calc(kernRatio, { M_x, M_y, B, L, N }) <= 1) {
@@ -291,10 +297,32 @@ export function heldPressure({ block: { body }, count, grid, spacing }: DowelInp
   return { pressure: calc(edgesTogether, { q_x: pressureIn(x, N_x, M_x < 0 ? -M_x : M_x, calc), q_y: pressureIn(y, N_y, M_y < 0 ? -M_y : M_y, calc) }) };
 }
 
+/** What presses and what pulls below such a pad, laid out over its underside, in the same state; or why it cannot be told. */
+export function heldBelow({ block: { body }, count, grid, spacing }: DowelInputs, { N, M_x, M_y }: Underside, calc: Calc): FromBelow | { readonly because: string } {
+  if (body.type !== "pad") return { because: "only pads are held in both directions" };
+  const { width: B, length: L } = body;
+  const isPulledAlone = M_x === 0 && M_y === 0;
+  const trouble = isPulledAlone && !grid ? unknownPlaces(count) : gridTrouble(grid, count, spacing, B, L, calc);
+  if (trouble !== undefined || !grid) return { because: trouble ?? "" };
+  const [x, y] = directionsOf(B, L, grid, spacing);
+  const acrossX = evenPlaces(grid.alongX, spacing);
+  if (isPulledAlone) return heldIn(x, "y", acrossX, N, 0, calc);
+  const N_x = calc(shareX, { N, M_x, M_y, B, L });
+  // A moment about the east axis presses the south edge.
+  const one = heldIn(x, "y", acrossX, N_x, -M_x, calc);
+  const other = heldIn(y, "x", evenPlaces(grid.alongY, spacing), calc(shareRest, { N, N_x }), M_y, calc);
+  return { pressure: one.pressure, beside: other.pressure, pulls: [...one.pulls, ...other.pulls] };
+}
+
+const unknownPlaces = (count: number | undefined): string => `where ${count ?? 0} dowels stand in the pad is not known: say how many stand side by side, \`along x\` and \`along y\``;
+
 /** What brings the forces down to the underside. */
 export const undersideFormulas = [...blockFormulas, netAxial, momentX, momentY, momentResultant, offMiddle] as const;
 
 /** What the pull on a dowel is found by. */
 export const dowelPullFormulas = [...undersideFormulas, ...retainingFormulas, kernRatio, evenPull, pureUplift, shareX, shareRest, ...pullFormulas, cornerPull, dowelsPerPost, inEachRow] as const;
+
+/** What presses and pulls below a held pad is found by, beside its pull. */
+export const heldBelowFormulas = [shareX, shareRest, ...bearingFormulas] as const;
 
 export const heldPressureFormulas = [shareX, shareRest, ...pressureFormulas, edgesTogether, dowelsPerPost, inEachRow] as const;

@@ -1,5 +1,4 @@
 /** A wall whose footing is held down by dowels in rock: their rows, and what presses once they pull. */
-import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import type { HeldRows } from "../../mechanics/held-rows.js";
 import type { Support } from "../../project/model.js";
@@ -17,20 +16,13 @@ export function readDowelRows(support: Support, gather: Gather, { width, run }: 
   return { across: width, along: run, rows, inRow: 1, spacing: rowSpacing };
 }
 
-export const towardHeel = formula({
-  id: "wall.toward-heel",
-  text: "M = -M_h",
-  source: "sign: the moment presses the heel",
-  symbols: { M: { kind: "moment", meaning: "moment about the middle of the footing, toward the toe positive", range: [-1e5, -1] }, M_h: { kind: "moment", meaning: "moment about the middle of the footing, resultant of both directions", range: [1, 1e5] } },
-});
-
 /** What presses and pulls where the dowels pull; undefined where the footing stands by itself. */
 export function heldByDowels(rows: Direction | undefined, { N, M_c, M_l }: Resultant, calc: Calc): HeldRows | undefined {
   if (!rows) return undefined;
   const M_h = calc(momentResultant, { M_x: M_c, M_y: M_l });
   if (!(pullIn(rows, N, M_h, calc) > 0)) return undefined;
   calc.note(`The dowels pull, and the footing presses from its edge toward the ${rows.rows === 1 ? "row" : "far row"} of them. All of the moment is taken across the wall.`);
-  return heldIn(rows, "x", [0], N, M_c < 0 ? calc(towardHeel, { M_h }) : M_h, calc);
+  return heldIn(rows, "x", [0], N, M_c < 0 ? -M_h : M_h, calc);
 }
 
-export const dowelRowFormulas = [momentResultant, ...pullFormulas, ...bearingFormulas, towardHeel] as const;
+export const dowelRowFormulas = [momentResultant, ...pullFormulas, ...bearingFormulas] as const;
