@@ -48,7 +48,7 @@ foundations:
   f: { kind: footing on rock, ground: g, depth: 4 ft, dowels: { set in: epoxy } }
 `;
     const said = text(structuresOf(harsh));
-    for (const words of [/Chlorides of sea or pool/, /detailing beyond strength/, /printed instructions govern/, /tightened in a set way/, /Water stands above an underside/]) {
+    for (const words of [/zinc and coating of steel and rods/, /Chlorides of sea or pool/, /detailing beyond strength/, /printed instructions govern/, /tightened in a set way/, /Water stands above an underside/]) {
       expect(said).toMatch(words);
       expect(text(landing)).not.toMatch(words);
     }
@@ -74,7 +74,19 @@ describe("Special inspections, IBC 2021 chapter 17", () => {
       ["dowels set in cement grout", "periodic", "north"],
       ["welds of the columns to base plates and tops", "periodic", "north,south"],
       ["bolts at the column tops", "periodic", "north,south"],
+      ["grout below the base plates", "periodic", "north,south"],
     ]);
+  });
+
+  it.each([
+    ["ties of a pier", "kind: pier, ties: no. 3 at 8 in"],
+    ["bars of a wall", "kind: wall on footing, stem bars: { middle: { vertical: no. 5 at 12 in } }"],
+    ["dowels below a wall", "kind: wall on footing, joint dowels: { middle: no. 5 at 12 in }"],
+    ["bars of a strip footing", "kind: wall on footing, footing: { width: 3 ft, bottom bars: no. 4 at 9 in }"],
+  ])("ask for a look at %s, and not where there are none", (_, fields) => {
+    const of = (inner: string) => inspectionsOf(structuresOf(`rootfast: 1\nfoundations:\n  a: { ${inner}, combined: { g: { level: allowable, down: 1 kip } } }\n`)[0]).some(({ what }) => what.startsWith("bars"));
+    expect(of(fields)).toBe(true);
+    expect(of(fields.split(",")[0])).toBe(false);
   });
 
   it("ask for compacted fill and adhesive dowels only where they are", () => {

@@ -88,3 +88,55 @@ bases:
 foundations:
   pier: { kind: pier, ground: sand, concrete: 4000 psi, depth: ${more.depth ?? "4 ft"}, diameter: 24 in }
 `;
+
+interface Pavilion {
+  readonly site?: string;
+  readonly roof?: string;
+  readonly column?: string;
+  readonly section?: string;
+  readonly pier?: string;
+}
+
+/** A roof of 14 by 24 ft on four posts, each on a pier of its own. */
+export const pavilion = ({ site = "", roof = "", column = "", section = "HSS6x6x3/8", pier: under = "diameter: 24 in, depth: 4 ft" }: Pavilion = {}): string => `rootfast: 1
+site: { risk category: II, wind speed: 115 mph, exposure: C, frost depth: 42 in, ground snow: 0 psf, seismic design category: A${site} }
+ground:
+  sand: { kind: soil, class: SM, unit weight: 110 pcf }
+roof: { shape: monoslope, slope: 2.5 in 12, length: 24 ft, width: 14 ft, low edge: south, mean height: 10 ft, dead: 10 psf, flow below: clear, edge depth: 8 in, rigid in plane: yes${roof} }
+columns:
+  south: &post
+    line of: 2
+    from: 2 ft, 2 ft
+    to: 22 ft, 2 ft
+    section: ${section}
+    height: 8 ft
+    base: A
+    stands on: pier${column}
+  north: { <<: *post, from: "2 ft, 12 ft", to: "22 ft, 12 ft", height: 10 ft }
+bases:
+  A: { plate: 12 in x 12 in x 1 in, anchors: "4 x 3/4 in F1554 Gr 36, headed, 12 in deep, 8 in square" }
+foundations:
+  pier: { kind: pier, ground: sand, concrete: 4000 psi, ${under} }
+`;
+
+/** One post on a wall that stands 4 ft above the lower ground. */
+export const wallPost = (wall: string, load = "down: 0.5 kip", ground = "kind: rock, class: granite, condition: sound, drained: yes, unit weight: 165 pcf"): string => `rootfast: 1
+site: { seismic design category: A }
+ground:
+  ledge: { ${ground} }
+columns:
+  P1: { at: "5 ft, 0 ft", section: HSS4x4x1/4, height: 10 ft, base: A, stands on: wall, combined: { given: { level: allowable, ${load} } } }
+bases:
+  A: { plate: 8 in x 8 in x 3/4 in, anchors: "4 x 5/8 in F1554 Gr 36, headed, 8 in deep, 4 in square" }
+foundations:
+  wall: { kind: wall on footing, ground: ledge, concrete: 4000 psi, length: 10 ft, height: 4 ft, depth: 1 ft, above grade: 4 ft, length per post: 4 ft, wall runs: east-west, ${wall} }
+`;
+
+/** One pad on rock, held by dowels. */
+export const rockPad = (dowels: string, load = "up: 4 kip", ledge = ", dowel bond: 200 psi"): string => `rootfast: 1
+site: { seismic design category: A }
+ground:
+  ledge: { kind: rock, class: granite, condition: sound, drained: yes, cone angle: 45 deg, unit weight: 165 pcf${ledge} }
+foundations:
+  pad: { kind: footing on rock, ground: ledge, concrete: 4000 psi, width: 3 ft, length: 3 ft, thickness: 18 in, depth: 12 in, above grade: 6 in, dowels: { ${dowels} }, combined: { given: { level: allowable, ${load} } } }
+`;

@@ -32,8 +32,18 @@ const outside = linesOf("job", everywhere, [
   { id: "job.ice", line: "Ice on the structure, and the wind on iced members (ASCE 7 chapter 10).", by: [] },
   { id: "job.thermal", line: "Thermal movement.", by: [] },
   { id: "job.fatigue", line: "Fatigue.", by: [] },
-  { id: "job.existing", line: "Existing slabs and walls: a post bolted to an old slab, or to a wall of blocks.", by: [] },
-  { id: "job.supplied", line: "A design supplied for another place: its wind speed, exposure and snow held against those of this one.", by: [] },
+  {
+    id: "job.existing",
+    line: "Existing slabs and walls: a post bolted to an old slab, or to a wall of blocks.",
+    by: ["site.slab-as-footing"],
+    left: "Existing slabs and walls: what an old slab or its edge holds under a post, and posts on or just behind a wall of blocks, whose blocks take neither pull nor twist.",
+  },
+  {
+    id: "job.supplied",
+    line: "A design supplied for another place: its wind speed, exposure and snow held against those of this one.",
+    by: ["site.supplied-design"],
+    left: "A kit or a design supplied for another place, where what it was made for is not stated (site, supplied design); its ground, its earthquakes and its sizes.",
+  },
   { id: "job.additions", line: "Solar panels or curtains added later.", by: [] },
   { id: "job.erection-wind", line: "Wind during erection.", by: [] },
 ]);

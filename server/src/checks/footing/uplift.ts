@@ -152,7 +152,7 @@ export const footingUplift = check({
     if (!(demand.base.P < 0)) return weigh(0, capacity, "force");
     return weigh(calc(netUplift, { P: demand.base.P }), capacity, "force");
   },
-  advise: (_inputs, outcome, say) => `the pull is ${say.show(outcome.demand, "force")}; the footing and its soil hold ${say.show(outcome.capacity, "force")}. Thicken or widen the pad, or set it deeper under compacted soil.`,
+  advise: (_inputs, outcome, say) => `the pull is ${say.show(outcome.demand, "force")}; the footing and its soil hold ${say.show(outcome.capacity, "force")}, their weight reduced once, by the combination. Thicken or widen the pad, or set it deeper under compacted soil.`,
 });
 
 function conesMeet(inputs: UpliftInputs, calc: Calc): string | undefined {

@@ -8,6 +8,9 @@ import type { RuleDecl, RuleFinding } from "../contract.js";
 
 const words = /\b(?:pavers?|paving|bedding|patio stones?|cobbles?)\b/iu;
 
+/** Whether words about the ground mean paving. */
+export const isPaved = (name: string): boolean => words.test(name);
+
 export const paving: RuleDecl = {
   id: "site.paving",
   title: "Paving is no ground",
@@ -16,10 +19,11 @@ export const paving: RuleDecl = {
   fails: "Paving and its bedding carry neither pull nor push.",
   seen: "A pergola carried off by the wind, its brackets still screwed to loose stones.",
   range: "By the words of the ground's class.",
+  alone: true,
   judge: (structure) =>
     structure.supports.flatMap((support): RuleFinding[] => {
       const name = support.ground?.fields.class;
-      if (!name || !words.test(name.value)) return [];
+      if (!name || !isPaved(name.value)) return [];
       return [{ support, verdict: "over", message: `${support.name}: it stands on ${name.value}, which carries neither pull nor push. Lift the paving, pour a footing in the ground below, and bring it up above the finish.`, at: name }];
     }),
 };

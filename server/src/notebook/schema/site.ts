@@ -31,6 +31,12 @@ export const site = record("The criteria of the place.", {
   }),
   "winter wind": number("Winter wind parameter W2 of ASCE 7-22, from its map, for drifting snow.", { least: 0.1, most: 1 }),
   "frost depth": quantity("distance", "Depth the ground freezes to, from the building official.", { bounds: "zero or more", units: ["in", "mm"] }),
+  "supplied design": record("What a kit or a supplied design was made for, by its papers, where it comes from elsewhere; it is held against this place.", {
+    "wind speed": quantity("speed", "Basic wind speed it was designed for.", { units: ["mph", "m/s"] }),
+    exposure: choice(["B", "C", "D"], "Exposure category it was designed for.", { also: { b: "B", c: "C", d: "D" } }),
+    "ground snow": quantity("pressure", "Ground snow load it was designed for.", { bounds: "zero or more" }),
+    "frost depth": quantity("distance", "Frost depth its foundations were drawn for.", { bounds: "zero or more", units: ["in", "mm"] }),
+  }),
   "frost exception": choice(
     ["light frame", "other framing"],
     "The framing, where the exception from frost depth for small free-standing structures is taken: risk category I, eaves no higher than 10 ft, an area of no more than 600 ft² of light framing or 400 ft² of any other (IBC 2021 1809.5). The local official may have other limits.",
