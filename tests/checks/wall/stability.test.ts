@@ -46,6 +46,12 @@ describe("A wall that holds nothing back", () => {
       for (const check of [wallOverturning, wallSliding, wallUplift] as readonly CheckDecl<any, any>[]) expect(ratio(check, support, one)).toBeCloseTo(ratio(check, support, other), 9);
     }));
   });
+  it("slides alike to either side also where the soil beside it is compacted and tested", () => {
+    const tested = wallOf({ backfill: "compacted and tested" }, null);
+    const of = (Vy: number) => weigh(wallSliding, tested, allowable({ P: 2 * kip, Vy: Vy * kip }, dead)).capacity;
+    expect(of(1)).toBeCloseTo(of(-1), 6);
+    expect(of(1)).toBeGreaterThan(weigh(wallSliding, wallOf({}, null), allowable({ P: 2 * kip, Vy: kip }, dead)).capacity);
+  });
   it("holds the same whichever of its two directions it runs in", () => {
     const turned = wallOf({ "wall runs": "north-south" }, null);
     const straight = wallOf({}, null);

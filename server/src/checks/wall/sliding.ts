@@ -109,7 +109,8 @@ function slides(inputs: WallSlidingInputs, situation: Situation, post: Post, f_D
   const rubs = calc(gripSafely, { R_f, FS: inputs.grip.by === "strength" ? Math.max(FS, onStrength) : FS });
   if (R_d > 0) calc.note(secondToFriction(result.N));
   const held = R_d > 0 ? calc(gripWithPins, { R_s: rubs, R_d }) : rubs;
-  const before = acting.post.across < 0 && !situation.hasFill ? 0 : beforeOf(inputs.before, inputs, calc);
+  // Toward the side of a fill that is not there yet nothing stands before the footing; a wall that holds none back has its ground on both sides.
+  const before = acting.post.across < 0 && inputs.earth && !situation.hasFill ? 0 : beforeOf(inputs.before, inputs, calc);
   const R_s = calc(gripSafely, { R_f: before, FS: inputs.before?.by === "passive" ? Math.max(FS, onStrength) : FS });
   const R_n = calc(leftAcross, { R_f: held, V_l });
   const across = { demand: V, capacity: calc(gripTogether, { R_n, R_s }) };
