@@ -9,6 +9,7 @@ import { lowered } from "../../server/src/mechanics/transfer.js";
 import { components, governingRows, undersideArm, type ForceRow } from "../../server/src/summary/force-rows.js";
 import { forcesCsv, forcesJson, forcesMarkdown } from "../../server/src/summary/forces-table.js";
 import { foot, inch, kip, kipFoot, supportOf } from "../checks/given.js";
+import { readExample } from "../worked-examples/example.js";
 
 const sample = (name: string): string => readFileSync(join(__dirname, "../../samples", `${name}.rootfast`), "utf8");
 const rowsIn = (text: string): readonly ForceRow[] => forcesOf(checkText(text)).flatMap(({ rows }) => rows);
@@ -50,6 +51,18 @@ describe("sections", () => {
   ])("the arm of a %s is from the top of the plate to the underside", (_, foundation, expected) => {
     const support = supportOf({ foundation, base: { grout: 1.5 * inch, plate: { thickness: 1 * inch } } });
     expect(undersideArm(support)).toBeCloseTo(expected, 9);
+  });
+
+  it("the upper end of a knee-braced column is named as the section below its brace, that of any other its top", () => {
+    const braced = readExample(readFileSync(join(__dirname, "../worked-examples/knee-braced-columns.md"), "utf8")).notebook;
+    const names = (text: string) => [...new Set(rowsIn(text).map(({ section }) => section))];
+    expect(names(braced)).toEqual(["section below the knee brace", "base"]);
+    const cantilevers = braced.replaceAll("sway along x: knee brace", "sway along x: fixed base").replace(/ {4}knee brace:\n(?: {6}.*\n)+/gu, "");
+    expect(names(cantilevers)).toEqual(["top", "base"]);
+    // From the west: 80 lb and 640 lb-ft at the foot of the brace, 8 ft above a pin.
+    const west = rowsIn(braced).find(({ what, section }) => section === "section below the knee brace" && /^wind from the west.*least force/u.test(what));
+    expect(west!.forces.My / kipFoot).toBeCloseTo(-0.64, 3);
+    expect(forcesMarkdown(forcesOf(checkText(braced)))).toContain("at the section below the knee brace");
   });
 
   it("is left out where a size of the foundation is missing", () => {

@@ -1,7 +1,9 @@
 /**
  * Forces at every column, case by case and combination by combination: at the top, at the base and at the underside of the foundation. What an
- * engineer asks for first, and what another one checks the roof's designer against.
+ * engineer asks for first, and what another one checks the roof's designer against. The upper end of a knee-braced column is the section just
+ * below the foot of its brace, and the table says so: the roof takes hold of the column there.
  */
+import { isByHand } from "../actions/by-hand.js";
 import type { ColumnActions, Forces, Level } from "../actions/demand.js";
 import { baseHeight } from "../checks/pier/grade-forces.js";
 import { armToPedestal } from "../checks/footing/body.js";
@@ -10,7 +12,7 @@ import { plainCalc } from "../formula/calc.js";
 import { lowered } from "../mechanics/transfer.js";
 import type { Support } from "../project/model.js";
 
-export type Section = "top" | "base" | "underside";
+export type Section = "top" | "section below the knee brace" | "base" | "underside";
 /** Allowable-stress combinations stand twice where steel goes by them: as soil takes them, and with second order in them. */
 export type RowLevel = "unfactored" | Level | "allowable, second order";
 
@@ -65,13 +67,24 @@ const statedIn = (actions: ColumnActions): readonly Stated[] => [
   ),
 ];
 
+/** Sway that a knee brace holds. */
+const holds = (sway: string | undefined): boolean => sway === "knee brace" || sway === "fixed base and knee brace";
+
+/** The upper end of the columns, as a table names it. */
+function upperEnd({ column }: Support): Section {
+  const fields = column?.fields;
+  const isBraced = fields !== undefined && !isByHand(fields) && (holds(fields["sway along x"]?.value) || holds(fields["sway along y"]?.value));
+  return isBraced ? "section below the knee brace" : "top";
+}
+
 /** Every row of a support, column by column. */
 export function forceRows(support: Support, columns: readonly ColumnActions[]): readonly ForceRow[] {
   const arm = undersideArm(support);
+  const upper = upperEnd(support);
   return columns.flatMap((actions, i) =>
     statedIn(actions).flatMap(({ level, what, top, base }): readonly ForceRow[] => {
       const row = (section: Section, forces: Forces): ForceRow => ({ support: support.name, column: i + 1, place: support.column && support.places[i], level, what, section, forces });
-      return [...(support.column ? [row("top", top)] : []), row("base", base), ...(arm === undefined ? [] : [row("underside", lowered(base, arm))])];
+      return [...(support.column ? [row(upper, top)] : []), row("base", base), ...(arm === undefined ? [] : [row("underside", lowered(base, arm))])];
     }),
   );
 }

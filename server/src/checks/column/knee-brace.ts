@@ -32,7 +32,7 @@ function axialIn({ a_k, b_k, n_k }: BraceInputs, V: number, M_f: number, k: 1 | 
 function axialOf(inputs: BraceInputs, { Vx, Vy, Mx, My }: Forces, calc: Calc): number {
   const x = inputs.alongX ? axialIn(inputs, Vx, My, 1, calc) : 0;
   const y = inputs.alongY ? axialIn(inputs, Vy, Mx, -1, calc) : 0;
-  return x >= y ? x : y;
+  return Math.max(x, y);
 }
 
 export const columnKneeBrace = check({
