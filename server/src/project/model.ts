@@ -96,6 +96,8 @@ export interface Support {
   readonly span: Span;
   /** Plan places of its columns; one unnamed place at the origin where none is given. */
   readonly places: readonly { readonly x: number; readonly y: number }[];
+  /** Distance from each of its piers to the nearest other pier, m, where that is less than three widths; left out where none stands so near. */
+  readonly crowded?: readonly (number | undefined)[];
   readonly column?: Named<Column>;
   readonly base?: Named<Base>;
   readonly foundation?: Named<Foundation>;

@@ -3,6 +3,7 @@ import type { Values } from "../notebook/fields.js";
 import { notebook, type NotebookShape } from "../notebook/schema.js";
 import type { Span } from "../notebook/tree.js";
 import type { Assumption, Column, Named, Resolved, Roof, RoofTilts, Sourced, Structure, Support } from "./model.js";
+import { withCrowds } from "./crowded.js";
 import { asBuilt } from "./as-built.js";
 import { assumptionsIn, resolveNamed, resolveRecord } from "./resolve.js";
 
@@ -151,7 +152,7 @@ export function buildStructure(values: Values<NotebookShape>, span: Span, earlie
     ...shared,
     roof,
     loads: resolveNamed(fields.loads, values.loads?.value),
-    supports,
+    supports: withCrowds(supports),
     // Asked for by the report and the summary only, not at each edit.
     get assumptions() {
       return (assumptions ??= collect());

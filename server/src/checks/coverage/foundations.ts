@@ -13,7 +13,7 @@ const pierLines = linesOf("pier", isPier, [
     id: "pier.lateral",
     line: "Embedment by the building code's formula, free and restrained at grade, with its limit of depth and the increase for poles.",
     by: ["pier.embedment", "pier.movement", "pier.slab-reaction", "pier.block-overturning", "pier.block-bearing", "pier.block-sliding"],
-    left: "Ground that falls away beside a pier (a lateral bearing stated for that slope is taken at its word), piers nearer than three widths as a group, trenches and pools beside a pier.",
+    left: "Ground that falls away beside a pier (a lateral bearing stated for that slope is taken at its word), piers nearer than three widths as a group (they are found, and not checked), trenches and pools beside a pier.",
   },
   {
     id: "pier.broms",
@@ -31,7 +31,7 @@ const pierLines = linesOf("pier", isPier, [
     id: "pier.pull",
     line: "Uplift of the pier: weight, side resistance, bell, soil cone, water, grip of frost.",
     by: ["pier.uplift", "pier.frost-grip"],
-    left: "Piers nearer than three widths as a group, cones of soil that meet, and the grip of frozen soil where no adfreeze stress is stated under the ground.",
+    left: "Piers nearer than three widths as a group (they are found, and not checked), cones of soil that meet, and the grip of frozen soil where no adfreeze stress is stated under the ground.",
   },
   { id: "pier.end", line: "Bearing under the pier, with eccentricity.", by: ["pier.bearing", "pier.block-bearing"], left: "Bearing of a slender pier is concentric: its moment goes into the soil beside it." },
   {

@@ -12,6 +12,7 @@ import type { Support } from "../../project/model.js";
 import { check, weigh, type Gather } from "../contract.js";
 import { isPole, readPier, type PierBody } from "./body.js";
 import { depthFromGrade } from "./embedment.js";
+import { standsAlone } from "./crowd.js";
 import { baseHeight, type Lateral, lateralAt, loweredGround, momentResultant, momentX, momentY, shearResultant } from "./grade-forces.js";
 import { isHeld, readHold } from "./slab.js";
 import { levelGround } from "./slope.js";
@@ -117,7 +118,8 @@ function applies(support: Support): boolean {
   return isMore(ground["friction angle"]) !== isMore(ground.cohesion);
 }
 
-function read(support: Support, gather: Gather): BromsInputs {
+function read(support: Support, gather: Gather, place: number): BromsInputs {
+  standsAlone(support, gather, place, "the lateral strength");
   const ground = support.ground?.fields;
   const pier = support.foundation?.fields;
   const isSand = isMore(ground?.["friction angle"]);

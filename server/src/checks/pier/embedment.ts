@@ -15,6 +15,7 @@ import { check, weigh } from "../contract.js";
 import { groundValue, type GroundValue } from "../site/ground-values.js";
 import { isPole, isShort, readPier, type PierBody } from "./body.js";
 import { baseHeight, type Lateral, lateralAt, loweredGround, momentResultant, momentX, momentY, shearResultant } from "./grade-forces.js";
+import { standsAlone } from "./crowd.js";
 import { isHeld, readHold } from "./slab.js";
 import { falls, levelGround } from "./slope.js";
 
@@ -196,10 +197,11 @@ export const pierEmbedment = check({
   seen: "A column out of plumb after a storm, with a gap behind its pier and a bulge before it.",
   range:
     "A rigid straight pier in level ground, by the building code's formula. Resultants of shear and of moment are taken as acting in one plane and one sense, the safe side where they do not. " +
-    "Lateral pressure is counted to a depth of 12 ft at most. The ground counted begins below the ignored depth. Ground that falls away needs a lateral bearing stated for that slope. Neighboring piers, trenches and pools are not in it.",
+    "Lateral pressure is counted to a depth of 12 ft at most. The ground counted begins below the ignored depth. Ground that falls away needs a lateral bearing stated for that slope. Piers nearer than three widths are not checked; trenches and pools are not in it.",
   formulas: [baseHeight, loweredGround, momentX, momentY, shearResultant, momentResultant, doubledBearing, diagonal, restrainedRoot, toePressure, restrainedDepth, linearTerm, constantTerm, thirdPointPressure, lengthA, leverArm, freeDepth, momentDepth, depthFromGrade],
   applies: isPole,
-  inputs: (support, gather): EmbedmentInputs => {
+  inputs: (support, gather, place): EmbedmentInputs => {
+    standsAlone(support, gather, place, "the lateral strength");
     const ground = support.ground?.fields;
     const pier = support.foundation?.fields;
     const lateralBearing = groundValue(support, gather, ground?.["lateral bearing"], "lateral bearing", (soil) => soil.lateralPerDepth);

@@ -9,6 +9,7 @@
 import { formula } from "../../formula/declare.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { isPier } from "./body.js";
+import { standsAlone } from "./crowd.js";
 import { pierLoad, pierResponse, readPierInGround, responseFormulas, type PierInGround } from "./response.js";
 
 const limit = { kind: "length", meaning: "limit of the movement at grade" } as const;
@@ -39,11 +40,14 @@ export const pierMovement = check({
     "Push and moment are taken in one plane and one sense. Curves of a layer go by its own depth; the softness of a layer above does not reach into it. No side friction carries the axial force.",
   formulas: [...responseFormulas, poleLimit],
   applies: (support) => isPier(support) && (support.ground?.fields["isolated poles"]?.value === true || support.foundation?.fields["movement limit"] !== undefined),
-  inputs: (support, gather): MovementInputs => ({
-    ...readPierInGround(support, gather),
-    isolated: gather.may(support.ground?.fields["isolated poles"]) ?? false,
-    limit: gather.may(support.foundation?.fields["movement limit"]),
-  }),
+  inputs: (support, gather, place): MovementInputs => {
+    standsAlone(support, gather, place, "the movement");
+    return {
+      ...readPierInGround(support, gather),
+      isolated: gather.may(support.ground?.fields["isolated poles"]) ?? false,
+      limit: gather.may(support.foundation?.fields["movement limit"]),
+    };
+  },
   measures: (inputs, demand, calc) => pierLoad(inputs, demand.base, calc),
   fixedBy: (support) => support.foundation?.fields.depth ?? support.foundation,
   evaluate: (inputs, demand, calc) => {

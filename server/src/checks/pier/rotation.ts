@@ -10,6 +10,7 @@ import type { Calc } from "../../formula/types.js";
 import type { Support } from "../../project/model.js";
 import { check, unchecked, weigh, type Gather, type Outcome, type Say, type Weighed } from "../contract.js";
 import { isPier } from "./body.js";
+import { standsAlone } from "./crowd.js";
 import { pierLoad, pierResponse, readPierInGround, responseFormulas, type PierInGround } from "./response.js";
 
 export interface RotationInputs extends PierInGround {
@@ -19,10 +20,10 @@ export interface RotationInputs extends PierInGround {
 const isLimited = (support: Support): boolean => isPier(support) && support.foundation?.fields["rotation limit"] !== undefined;
 const isByHand = ({ column, foundation }: Support): boolean => [column?.fields ?? foundation?.fields].some((stated) => stated?.reactions !== undefined || stated?.combined !== undefined);
 
-const read = (support: Support, gather: Gather): RotationInputs => ({
-  ...readPierInGround(support, gather),
-  limit: gather.need(support.foundation?.fields["rotation limit"], "rotation limit of the pier"),
-});
+function read(support: Support, gather: Gather, place: number): RotationInputs {
+  standsAlone(support, gather, place, "the lean");
+  return { ...readPierInGround(support, gather), limit: gather.need(support.foundation?.fields["rotation limit"], "rotation limit of the pier") };
+}
 
 /** A lean, rad, that stands for ground that has given way: no column leans so far and stands. */
 const fallen = 0.5;

@@ -15,6 +15,7 @@ import { check, type Gather, unchecked, weigh } from "../contract.js";
 import { calculatedOnce } from "../once.js";
 import { deadFactor } from "../site/dead-factor.js";
 import { bellFormulas, bellOf, coneAt, belowFrost, coneWeight, coneWidth, heightInWater, leastNothing, prismAbove, waterBelowFrost, withBell } from "./bell.js";
+import { standsAlone } from "./crowd.js";
 import { areaOf, isPier, type PierBody, pierWeight, readPier, roundArea, squareArea, weightOf } from "./body.js";
 import { allowableSide, readSide, readWithoutSide, sideFormulas, sideHeld, type Side, type WithoutSide } from "./side.js";
 
@@ -60,6 +61,7 @@ function heldBy(support: Support, gather: Gather): UpliftInputs["by"] {
 
 export function readUplift(support: Support, gather: Gather, place: number): UpliftInputs {
   const ground = support.ground?.fields;
+  standsAlone(support, gather, place, "the uplift");
   const body = readPier(support, gather);
   const by = heldBy(support, gather);
   const lifts = by === "soil cone" || (by === "weight" && body.bell !== undefined);
@@ -133,7 +135,7 @@ export const pierUplift = check({
   seen: "A pier that has risen after a storm and does not go back.",
   range:
     "The weight takes the factor of dead load. A side resistance stated or presumptive is an allowable value and takes no further factor; one from the strength of the soil is divided by the factor of safety once. " +
-    "No side resistance in the depth that freezes or is ignored, in the top 5 ft of clay by its strength, or along the bell. A cone that meets that of the next pier of its line is not worked out. Piers nearer than three widths act as a group and are named by the agreement of the notebook. The grip of frost is looked at on its own.",
+    "No side resistance in the depth that freezes or is ignored, in the top 5 ft of clay by its strength, or along the bell. A cone that meets that of the next pier of its line is not worked out. Piers nearer than three widths act as a group and are not checked. The grip of frost is looked at on its own.",
   formulas: [...heldFormulas, ...sideFormulas, coneWidth, upliftResistance, netUplift],
   applies: isPier,
   inputs: readUplift,

@@ -190,7 +190,7 @@ function* placesApart(structure: Structure, show: Show): Generator<Finding> {
       yield {
         support,
         verdict: "unchecked",
-        message: `${support.name}: ${who} stand ${show(neighbor.distance)} apart, less than three pier widths: they act as a group in the ground, and each is checked as if it stood alone. Set them farther apart, or have the group looked at.`,
+        message: `${support.name}: ${who} stand ${show(neighbor.distance)} apart, less than three pier widths: they act as a group in the ground, and neither their uplift nor their lateral strength is checked. Set them farther apart, or have the group looked at.`,
         at,
       };
     }
