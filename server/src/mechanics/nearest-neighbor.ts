@@ -36,3 +36,16 @@ export function nearestNeighbors(points: readonly PlanPoint[]): readonly (Neighb
   }
   return nearest;
 }
+
+/** Number of the set of points that comes nearest to a set; undefined where there is none. */
+export function leastBetween(points: readonly PlanPoint[], sets: readonly (readonly PlanPoint[])[]): number | undefined {
+  let nearest: Neighbor | undefined;
+  sets.forEach((set, index) => {
+    for (const a of points)
+      for (const b of set) {
+        const distance = Math.hypot(b.x - a.x, b.y - a.y);
+        if (!nearest || distance < nearest.distance) nearest = { index, distance };
+      }
+  });
+  return nearest?.index;
+}

@@ -60,3 +60,9 @@ export function rodCircle(count: number, diameter: number): readonly Point[] | N
     return { x: (diameter / 2) * Math.cos(angle), y: (diameter / 2) * Math.sin(angle) };
   });
 }
+
+/** Middle of so many places, from another point. */
+export function middleOf(places: readonly Point[], from: Point = { x: 0, y: 0 }): Point {
+  const mean = (of: (place: Point) => number): number => places.reduce((all, place) => all + of(place), 0) / Math.max(places.length, 1);
+  return { x: mean(({ x }) => x) - from.x, y: mean(({ y }) => y) - from.y };
+}

@@ -36,7 +36,7 @@ const placing = ["count", "spacing x", "spacing y", "bolt circle", "places"] as 
 type Placing = (typeof placing)[number];
 
 /** The pattern as it was drawn, out of an entry in which what was found stands over it; undefined where no place differs. */
-function drawnPattern(base: Base, anchors: Anchors): Pick<Anchors, Placing> | undefined {
+export function drawnPattern(base: Base, anchors: Anchors): Pick<Anchors, Placing> | undefined {
   const moved = differencesOf(base).filter(({ built }) => placing.some((name) => built.path.endsWith(`.anchors.${name}`)));
   if (moved.length === 0) return undefined;
   const drawn: Record<Placing, unknown> = { count: anchors.count, "spacing x": anchors["spacing x"], "spacing y": anchors["spacing y"], "bolt circle": anchors["bolt circle"], places: anchors.places };
@@ -88,7 +88,7 @@ export const rodsAsBuilt: RuleDecl = {
   clause: "ACI 117 and AISC 303, tolerances of anchor rods (from memory)",
   fails: "The plate does not go over its rods, or a rod pulls where nobody reckoned with it.",
   seen: "Holes burned wide on the site, rods bent toward their holes, a washer over a slot with nothing welded.",
-  range: "Places found against places drawn, rod by rod in the order they are given; the plate stands where it was drawn. The checks of base and anchors run on the places found. Heights are held against the projection needed by another rule; distances from one group of rods to the next are not looked at.",
+  range: "Places found against places drawn, rod by rod in the order they are given; the plate stands where it was drawn. The checks of base and anchors run on the places found. Heights are held against the projection needed by another rule; the distance from one group of rods to the next has a rule of its own.",
   alone: true,
   judge: (structure) => judgeBases(structure, (_, base, show) => judgePattern(base, show)),
 };

@@ -1,5 +1,6 @@
 import type { RuleDecl } from "../contract.js";
 import { rodsAsBuilt } from "./as-built.js";
+import { groupsAsBuilt } from "./groups-as-built.js";
 import { bond } from "./bond.js";
 import { breakoutShear } from "./breakout-shear.js";
 import { breakoutTension } from "./breakout-tension.js";
@@ -22,4 +23,4 @@ import { topTies } from "./top-ties.js";
 export const anchorChecks = [steelTension, breakoutTension, reinforcementTension, pullout, bond, sideFaceBlowout, steelGoverns, steelShear, breakoutShear, hairpins, pryout, interaction];
 
 /** Rules of the rods and their concrete, which take no load. */
-export const anchorRules: readonly RuleDecl[] = [spacing, fit, topTies, rodSteel, stretchLength, rodsAsBuilt];
+export const anchorRules: readonly RuleDecl[] = [spacing, fit, topTies, rodSteel, stretchLength, rodsAsBuilt, groupsAsBuilt];

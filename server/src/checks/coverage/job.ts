@@ -20,8 +20,8 @@ const ruleLines = linesOf("site", everywhere, [
   {
     id: "site.construction",
     line: "Tolerance of the rods, erection, cure before erection, special inspection, what others must confirm.",
-    by: ["anchors.as-built", "base.erection", "site.cure"],
-    left: "Cure before the columns are set, where neither strength at erection nor days before erection is stated; the distance from one group of rods to the next; guys and braces of the bare frame. Special inspections and what others must confirm are listed among the cautions.",
+    by: ["anchors.as-built", "anchors.groups-as-built", "base.erection", "site.cure"],
+    left: "Cure before the columns are set, where neither strength at erection nor days before erection is stated; the distance from one group of rods to the next, where the places found are not stated; guys and braces of the bare frame. Special inspections and what others must confirm are listed among the cautions.",
   },
   { id: "site.consistency", line: "Consistency of sizes: rods longer than the pier, plates larger than the pedestal, a foundation named twice, elevations that do not close.", by: ["site.agreement", "site.sizes", "anchors.fit"] },
 ]);
