@@ -24,7 +24,7 @@ const usage = `rootfast: live checks of foundations and anchorage for open-sided
   rootfast forces FILE [--format csv|markdown|json]
       Prints the forces at every column, case by case and combination by combination: at its top, its base and the underside
       of its foundation. Exit 1: some column has none, or the notebook has errors.
-  rootfast explain [ID | FIELD]
+  rootfast explain [ID | FIELD]...
       Says what a check is: what fails, how it is seen, clause, formulas, symbols; or what a field of the notebook is,
       as in "site.wind speed" or "foundations.*.depth". Without either lists the checks.
 `;
@@ -132,15 +132,16 @@ function explain(args: string[]): number {
     say([...allChecks, ...allRules].map((item) => `${item.id.padEnd(30)} ${item.title}`).join("\n"));
     return 0;
   }
-  const [wanted] = positionals;
-  const found = findDeclared(wanted);
-  const text = found ? explainText(found) : explainField(wanted);
-  if (text === undefined) {
-    complain(`there is no check and no field "${wanted}"; rootfast explain lists the checks, rootfast explain foundations.* the fields of a foundation.`);
-    return 2;
+  const texts = positionals.map((wanted) => {
+    const found = findDeclared(wanted);
+    return found ? explainText(found) : explainField(wanted);
+  });
+  const said = texts.filter((text) => text !== undefined);
+  if (said.length > 0) say(said.join("\n"));
+  for (const [i, wanted] of positionals.entries()) {
+    if (texts[i] === undefined) complain(`there is no check and no field "${wanted}"; rootfast explain lists the checks, rootfast explain foundations.* the fields of a foundation.`);
   }
-  say(text);
-  return 0;
+  return said.length === texts.length ? 0 : 2;
 }
 
 function misuse(message: string): number {

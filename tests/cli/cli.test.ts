@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { allChecks, allRules } from "../../server/src/checks/registry.js";
+import { explainText } from "../../server/src/engine/explain.js";
 import { bundled } from "../protocol/bundle.js";
 import { notebook, withChange } from "../protocol/notebooks.js";
 import { departures } from "./shape.js";
@@ -250,11 +251,16 @@ describe("rootfast explain", () => {
     expect(out.trim().split("\n").map((line) => line.split(" ")[0])).toEqual(declared.map(({ id }) => id));
   });
 
-  it.each(declared.map((item) => [item.id, item] as const))("says of %s what fails, how it is seen, and by which clause", (id, item) => {
-    const { code, out, err } = run("explain", id);
+  it.each(declared.map((item) => [item.id, item] as const))("says of %s what fails, how it is seen, and by which clause", (_, item) => {
+    const text = explainText(item);
+    for (const part of [item.title, item.fails, item.seen, item.clause, item.range]) expect(text.replaceAll(/\s+/gu, " ")).toContain(part.replaceAll(/\s+/gu, " "));
+    expect(text).not.toMatch(/\[object|undefined|NaN/u);
+  });
+
+  it("says it of all that are asked for, one after the other", () => {
+    const { code, out, err } = run("explain", ...declared.map(({ id }) => id));
     expect({ code, err }).toEqual({ code: 0, err: "" });
-    for (const part of [item.title, item.fails, item.seen, item.clause, item.range]) expect(out.replaceAll(/\s+/gu, " ")).toContain(part.replaceAll(/\s+/gu, " "));
-    expect(out).not.toMatch(/\[object|undefined|NaN/u);
+    expect(out.trim()).toBe(declared.map(explainText).join("\n").trim());
   });
 
   it.each([
@@ -272,5 +278,12 @@ describe("rootfast explain", () => {
     const { code, err } = run("explain", "pier.nothing");
     expect(code).toBe(2);
     expect(err).toContain('there is no check and no field "pier.nothing"');
+  });
+
+  it("ends with 2 where one of several ids is none, and still says the others", () => {
+    const { code, out, err } = run("explain", "pier.nothing", "pier.uplift");
+    expect(code).toBe(2);
+    expect(out).toContain("pier.uplift");
+    expect(err).toContain('"pier.nothing"');
   });
 });
