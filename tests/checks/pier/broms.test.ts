@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { pierBroms } from "../../../server/src/checks/pier/broms.js";
-import { foot, kip, kipFoot, say } from "../given.js";
-import { allowable, degree, pcf, psf, read, standing, stepsFor, weigh } from "../ground.js";
+import { foot, inch, kip, kipFoot, psi, say } from "../given.js";
+import { allowable, degree, lb, pcf, psf, read, standing, stepsFor, weigh } from "../ground.js";
 
 const ksf = 1000 * psf;
 const pier = (D: number, ground: object, more: object = {}) => standing({ foundation: { kind: "pier", diameter: D * foot, depth: 8 * foot, ...more }, ground: { kind: "soil", ...ground } as never });
@@ -67,6 +67,29 @@ describe("A short pier by Broms", () => {
 
   it("is not tried without a push or moment", () => {
     expect(weigh(pierBroms, pier(2, clay(1, 2)), allowable({ P: 5 * kip })).demand).toBe(0);
+  });
+});
+
+describe("How long the pier is beside its soil", () => {
+  // 24 in, 8 ft, 4 ksi: 0.35 of 3,605 ksi and 16,286 in⁴ make 2.055e10 lb·in². In clay 96 in (k 24 in/(4 EI))^0.25 = 96 (2.92e-10 k)^0.25, k in pci; in sand 96 (n/2.055e10)^0.2.
+  const pci = lb / inch ** 3;
+  it.each([
+    ["clay", { "subgrade modulus": 100 * pci }, "short", 1.255],
+    ["clay", { "subgrade modulus": 1100 * pci }, "long", 2.286],
+    ["sand", { "modulus growth": 20 * pci }, "short", 1.51],
+    ["sand", { "modulus growth": 100 * pci }, "neither short nor long", 2.085],
+    ["sand", { "modulus growth": 2700 * pci }, "long", 4.032],
+  ])("in %s of %j is %s", (soil, stiffness, words, length) => {
+    const support = pier(2, { ...(soil === "clay" ? clay(1, 2) : sand(0.11, 30, 2)), ...stiffness }, { concrete: 4000 * psi });
+    const { values, notes } = stepsFor(pierBroms, support, push(1, 5));
+    expect(notes.join(" ")).toContain(`The pier is ${words} beside its soil`);
+    expect(values.get(soil === "clay" ? "beta_L" : "eta_L")! / length).toBeCloseTo(1, 2);
+  });
+
+  it("is not told where the notebook states no stiffness, and changes no depth where it does", () => {
+    const of = (more: object) => weigh(pierBroms, pier(2, { ...clay(1, 2), ...more }, { concrete: 4000 * psi }), push(1, 5)).demand;
+    expect(stepsFor(pierBroms, pier(2, clay(1, 2)), push(1, 5)).notes.join(" ")).toContain("has not been stated");
+    expect(of({ "subgrade modulus": 1100 * pci })).toBe(of({}));
   });
 });
 

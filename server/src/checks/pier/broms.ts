@@ -10,10 +10,12 @@ import type { Calc } from "../../formula/types.js";
 import { cubicRoot } from "../../mechanics/cubic.js";
 import type { Support } from "../../project/model.js";
 import { check, weigh, type Gather } from "../contract.js";
+import { countedLength } from "./response.js";
 import { isPole, readPier, type PierBody } from "./body.js";
 import { depthFromGrade } from "./embedment.js";
 import { standsAlone } from "./crowd.js";
 import { baseHeight, type Lateral, lateralAt, loweredGround, momentResultant, momentX, momentY, shearResultant } from "./grade-forces.js";
+import { readStiffness, relativeLengthFormulas, sayLength, type Stiffness } from "./relative-length.js";
 import { isHeld, readHold } from "./slab.js";
 import { levelGround } from "./slope.js";
 
@@ -96,7 +98,7 @@ export const sandShearDepth = formula({ id: "pier.broms-sand-f", text: "f = sqrt
 
 export const sandMoment = formula({ id: "pier.broms-sand-moment", text: "M_max = M_u + H_u * 2 * f / 3", source: sand, symbols: { M_max, M_u, H_u, f } });
 
-export interface BromsInputs extends PierBody {
+export interface BromsInputs extends PierBody, Stiffness {
   readonly soil: "clay" | "sand";
   readonly cohesion: number;
   readonly angle: number;
@@ -127,6 +129,7 @@ function read(support: Support, gather: Gather, place: number): BromsInputs {
   levelGround(support, gather, "this method", "have the pier designed for that slope by a geotechnical engineer, or bring the ground level around it");
   return {
     ...readPier(support, gather),
+    ...readStiffness(support, gather),
     soil: isSand ? "sand" : "clay",
     cohesion: isSand ? 0 : gather.need(ground?.cohesion, "cohesion"),
     angle: isSand ? gather.need(ground?.["friction angle"], "friction angle") : 0,
@@ -172,7 +175,7 @@ export const pierBroms = check({
   range:
     "A short rigid pier, free at grade, alone in level ground of one kind, clay or sand: layers are left to the p-y curves. The largest moment is that of a pier that does not break; its concrete has to carry it. " +
     "In sand the force at the toe is taken as a single one, which flatters a stubby pier: the factor of safety is not to be spared.",
-  formulas: [baseHeight, loweredGround, momentX, momentY, shearResultant, momentResultant, factoredForce, factoredMoment, clayShearDepth, clayMoment, clayTurning, clayDepth, passive, buoyantWeight, sandLinear, sandConstant, sandShearDepth, sandMoment, depthFromGrade],
+  formulas: [baseHeight, loweredGround, momentX, momentY, shearResultant, momentResultant, factoredForce, factoredMoment, clayShearDepth, clayMoment, clayTurning, clayDepth, passive, buoyantWeight, sandLinear, sandConstant, sandShearDepth, sandMoment, depthFromGrade, countedLength, ...relativeLengthFormulas],
   applies,
   inputs: read,
   fixedBy: (support) => support.foundation?.fields.depth ?? support.foundation,
@@ -183,6 +186,7 @@ export const pierBroms = check({
     if (!sized(load)) return weigh(0, inputs.depth, "distance");
     const H_u = calc(factoredForce, { F_s, P_h: load.force });
     const M_u = calc(factoredMoment, { F_s, M_h: load.moment });
+    sayLength(inputs, inputs.soil === "sand", ignored > 0 ? calc(countedLength, { d: inputs.depth, z_i: ignored }) : inputs.depth, calc);
     const counted = inputs.soil === "clay" ? depthInClay(inputs, H_u, M_u, calc) : depthInSand(inputs, H_u, M_u, calc);
     return weigh(ignored > 0 ? calc(depthFromGrade, { d_r: counted, z_i: ignored }) : counted, inputs.depth, "distance");
   },
