@@ -179,6 +179,10 @@ const wall = `  wall:
     stem bars:                     # where nothing is held back, the fill face is the north or east one
       fill face: { vertical: no. 5 at 12 in, horizontal: no. 5 at 12 in }
       free face: { vertical: no. 5 at 12 in, horizontal: no. 5 at 12 in }
+    joint dowels:
+      stem bars go on: yes         # or dowels by size and spacing, with their length into wall
+      into footing: 10 in
+      hooked: yes
 ${dowels("", "16 in")}`;
 
 const pad = `  pad:

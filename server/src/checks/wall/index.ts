@@ -1,5 +1,8 @@
 import type { CheckDecl } from "../contract.js";
 import { wallBearing } from "./bearing.js";
+import { wallJointBars, wallJointLeastBars } from "./joint-bars.js";
+import { wallJointDevelopment } from "./joint-development.js";
+import { wallJointShear } from "./joint-shear.js";
 import { wallOverturning } from "./overturning.js";
 import { wallSliding } from "./sliding.js";
 import { wallStemCover, wallStemCurtains, wallStemSpacing, wallStemSteel } from "./stem-details.js";
@@ -27,4 +30,8 @@ export const wallChecks: readonly CheckDecl[] = [
   wallStemCurtains,
   wallStemSpacing,
   wallStemCover,
+  wallJointBars,
+  wallJointShear,
+  wallJointDevelopment,
+  wallJointLeastBars,
 ];

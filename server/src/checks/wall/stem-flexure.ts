@@ -20,7 +20,7 @@ import { prepared, type Tried, worstOfStem } from "./stem-worst.js";
 
 type Of = "moment" | "pull" | "push";
 
-const quantityOf = { moment: "momentPerLength", pull: "lineLoad", push: "lineLoad" } as const;
+export const quantityOf = { moment: "momentPerLength", pull: "lineLoad", push: "lineLoad" } as const;
 
 /** Bending with the axial force at both ends of the length that carries the post; and the axial force alone. */
 export function bendingAt(inputs: StemInputs, combined: Combined, section: StemSection, { section: concrete, strength }: Barred, situation: Situation, calc: Calc): Tried<Of> {

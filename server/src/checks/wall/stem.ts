@@ -39,6 +39,8 @@ export interface Face {
   readonly name: FaceName;
   readonly vertical: readonly Vertical[];
   readonly horizontal: Horizontal | undefined;
+  /** Diameter of the bars that lie nearer to the face than the vertical ones, m. */
+  readonly outer: number;
 }
 
 export interface StemInputs extends StabilityInputs {
@@ -110,11 +112,9 @@ export const stemFormulas = [rootStrength, ...developmentFormulas, barFromFace, 
 
 type StemFields = NonNullable<NonNullable<Support["foundation"]>["fields"]["stem bars"]>["value"];
 
-const names: readonly FaceName[] = ["fill face", "free face", "middle"];
-const wordsOf = { "fill face": "fill face", "free face": "free face", middle: "middle" } as const;
-
+export const faceNames: readonly FaceName[] = ["fill face", "free face", "middle"];
 /** Place of the vertical bars of a face, from the fill face. */
-function placeOf(name: FaceName, t_w: number, c_c: number, d_h: number, d_b: number): number {
+export function placeOf(name: FaceName, t_w: number, c_c: number, d_h: number, d_b: number): number {
   if (name === "middle") return middleOf.value({ t_w });
   const x_b = barFromFace.value({ c_c, d_h, d_b });
   return name === "fill face" ? x_b : fromOtherFace.value({ t_w, x_b });
@@ -123,30 +123,29 @@ function placeOf(name: FaceName, t_w: number, c_c: number, d_h: number, d_b: num
 function readFace(stem: StemFields, name: FaceName, body: StabilityInputs, c_c: number, isHooked: boolean, gather: Gather): Face | undefined {
   const fields = gather.may(stem[name]);
   if (!fields) return undefined;
-  const where = wordsOf[name];
   const flat = gather.may(fields.horizontal);
-  const flatBar = flat && gather.needs(flat.bar, `size of the horizontal bars (${where})`);
-  const horizontal = flat && flatBar ? { name: flatBar.name, diameter: flatBar.diameter, area: flatBar.area, spacing: gather.need(flat.spacing, `spacing of the horizontal bars (${where})`) } : undefined;
+  const flatBar = flat && gather.needs(flat.bar, `size of the horizontal bars (${name})`);
+  const horizontal = flat && flatBar ? { name: flatBar.name, diameter: flatBar.diameter, area: flatBar.area, spacing: gather.need(flat.spacing, `spacing of the horizontal bars (${name})`) } : undefined;
   const isOuter = gather.may(stem["outer bars"]) !== "vertical";
-  const d_h = name === "middle" || !isOuter ? 0 : (horizontal?.diameter ?? gather.need(undefined, `horizontal bars of the wall (${where}), or that its vertical bars are the \`outer bars\``));
+  const d_h = name === "middle" || !isOuter ? 0 : (horizontal?.diameter ?? gather.need(undefined, `horizontal bars of the wall (${name}), or that its vertical bars are the \`outer bars\``));
   const vertical: Vertical[] = [];
   const upright = gather.may(fields.vertical);
-  const bar = upright && gather.needs(upright.bar, `size of the vertical bars (${where})`);
+  const bar = upright && gather.needs(upright.bar, `size of the vertical bars (${name})`);
   const add = (found: NonNullable<typeof bar>, spacing: number, end: number, hook: boolean): void => {
     vertical.push({ name: found.name, diameter: found.diameter, area: found.area, spacing, end, isHooked: hook, from: placeOf(name, body.thickness, c_c, d_h, found.diameter) });
   };
-  if (upright && bar) add(bar, gather.need(upright.spacing, `spacing of the vertical bars (${where})`), c_c, isHooked);
+  if (upright && bar) add(bar, gather.need(upright.spacing, `spacing of the vertical bars (${name})`), c_c, isHooked);
   const lower = gather.may(fields["lower vertical"]);
-  const short = lower && gather.needs(lower.bar, `size of the lower vertical bars (${where})`);
+  const short = lower && gather.needs(lower.bar, `size of the lower vertical bars (${name})`);
   if (lower && short) {
-    const h_b = gather.need(lower.reach, `height the lower vertical bars reach (${where})`);
+    const h_b = gather.need(lower.reach, `height the lower vertical bars reach (${name})`);
     const end = depthOfEnd.value({ h: body.height, h_b });
-    if (isBelow(end, c_c)) gather.block(`the lower vertical bars (${where}) reach out of the wall: correct their height`);
-    add(short, gather.need(lower.spacing, `spacing of the lower vertical bars (${where})`), end, false);
+    if (isBelow(end, c_c)) gather.block(`the lower vertical bars (${name}) reach out of the wall: correct their height`);
+    add(short, gather.need(lower.spacing, `spacing of the lower vertical bars (${name})`), end, false);
   }
   for (const one of vertical)
     if (!(one.from > 0 && one.from < body.thickness)) gather.block("the vertical bars with their cover do not fit into the wall");
-  return { name, vertical, horizontal };
+  return { name, vertical, horizontal, outer: d_h };
 }
 
 export function readStem(support: Support, gather: Gather, place: number): StemInputs {
@@ -156,7 +155,7 @@ export function readStem(support: Support, gather: Gather, place: number): StemI
   const c_c = gather.need(f?.["stem cover"], "clear cover of the wall's bars");
   const grade = findBarGrade(gather.needs(f?.["bar grade"], "grade of the bars") ?? "60");
   const isHooked = gather.may(f?.["bar tops"]) === "hooked";
-  const faces = stem ? names.flatMap((name) => readFace(stem, name, body, c_c, isHooked, gather) ?? []) : [];
+  const faces = stem ? faceNames.flatMap((name) => readFace(stem, name, body, c_c, isHooked, gather) ?? []) : [];
   if (stem && faces.every(({ vertical }) => vertical.length === 0)) gather.block("the wall has no vertical bars that are known (stem bars: fill face, free face or middle, vertical)");
   const anchors = support.base?.fields.anchors;
   return {
