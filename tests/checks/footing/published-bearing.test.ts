@@ -50,7 +50,7 @@ type Soil = Parameters<typeof ultimateBearing>[0];
 const bearing = (soil: Soil, base: { B: number; B_e: number; L_e: number; depth: number }) => ultimateBearing(soil, { ...base, waterHeight: 0, N: 1, V: 0 }, plainCalc);
 
 /**
- * Four published examples whose books use other factors than De Beer's of shape and Hansen's of depth, which go with Vesic's N-gamma here. Each is stated with
+ * Published examples whose books use other factors than De Beer's of shape and Hansen's of depth, which go with Vesic's N-gamma here. Each is stated with
  * what the equation of the check gives; the general equation is taken since it alone knows depth, shape and a load that leans.
  */
 describe("Published bearing capacities by other equations", () => {
@@ -60,6 +60,18 @@ describe("Published bearing capacities by other equations", () => {
     near(1.3 * 320 * 17.69 + 345 * 7.439 + 0.4 * 115 * 5 * 3.64, 10763, 0.001);
     const q = bearing({ frictionAngle: 20 * degree, cohesion: 320 * psf, unitWeight: 115 * pcf, waterTable: undefined }, { B: 5 * foot, B_e: 5 * foot, L_e: 5 * foot, depth: 3 * foot });
     near(q / psf, 12829, 0.001);
+  });
+
+  // The same in meters (from memory): 1.5 m square, 1 m down, 17.8 kN/m³, 15.2 kPa: 520.9 kPa, by the book 521. Coduto, Example 16.1: strip of 4 ft, 3 ft down, 110 pcf, 200 psf:
+  // 6,794 psf. The general equation by hand: 15.2 x 14.835 x 1.4313 x 1.2489 + 17.8 x 6.399 x 1.364 x 1.2102 + 0.5 x 17.8 x 1.5 x 5.386 x 0.6 = 634.2 kPa; 200 x 14.835 x 1.2801 +
+  // 330 x 6.399 x 1.2365 + 0.5 x 110 x 4 x 5.386 = 7,594 psf.
+  it("a square of 1.5 m: 520.9 kPa by Terzaghi, 634 here; a strip of 4 ft: 6,794 psf by Terzaghi, 7,594 here", () => {
+    near(1.3 * 15.2 * 17.69 + 17.8 * 7.439 + 0.4 * 17.8 * 1.5 * 3.64, 520.9, 0.001);
+    near(200 * 17.69 + 330 * 7.439 + 0.5 * 110 * 4 * 3.64, 6794, 0.001);
+    const square = bearing({ frictionAngle: 20 * degree, cohesion: 15.2e3, unitWeight: 17.8e3, waterTable: undefined }, { B: 1.5, B_e: 1.5, L_e: 1.5, depth: 1 });
+    near(square / 1e3, 634.2, 0.002);
+    const strip = bearing({ frictionAngle: 20 * degree, cohesion: 200 * psf, unitWeight: 110 * pcf, waterTable: undefined }, { B: 4 * foot, B_e: 4 * foot, L_e: 1e9, depth: 3 * foot });
+    near(strip / psf, 7594, 0.002);
   });
 
   // Coduto, Geotechnical Engineering, Example 16.4, Meyerhof's factors: 725.1 kN with the depth factor on the whole width of 1 m, 751.8 on the effective 0.8 m. By the check:
