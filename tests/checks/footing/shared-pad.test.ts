@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { demandsTogether } from "../../../server/src/actions/together.js";
 import { footingBearing } from "../../../server/src/checks/footing/bearing.js";
 import { combinedBending, combinedShear } from "../../../server/src/checks/footing/combined.js";
+import { combinedDevelopment } from "../../../server/src/checks/footing/combined-development.js";
 import { footingDevelopment } from "../../../server/src/checks/footing/development.js";
 import { footingFlexure } from "../../../server/src/checks/footing/flexure.js";
 import { footingTwoWayShear } from "../../../server/src/checks/footing/two-way-shear.js";
@@ -67,8 +68,27 @@ describe("A pad under the columns of a line", () => {
   it("leaves the checks of a pad under one column to such pads", () => {
     expect([combinedBending, footingFlexure].map(({ applies }) => applies(shared()))).toEqual([true, false]);
     expect([combinedBending, footingFlexure].map(({ applies }) => applies(own()))).toEqual([false, true]);
-    expect(read(footingDevelopment, shared()).blocks.join()).toMatch(/run them through/);
+    expect([combinedDevelopment, footingDevelopment].map(({ applies }) => applies(shared()))).toEqual([true, false]);
     expect(read(combinedBending, shared({}, 0)).blocks.join()).toMatch(/do not stand in a line/);
+  });
+
+  it("develops its bars beyond the last columns, and across", () => {
+    const at = (P: number, foundation: object = {}) => {
+      const [merged] = demandsTogether([[load(P)], [load(P)]], shared(foundation).places);
+      const found = weigh(combinedDevelopment, shared(foundation), merged);
+      return [found.demand / inch, found.capacity / inch];
+    };
+    // Across from the face of a column: 36 - 9 - 3 in; 12 in at least.
+    expect(at(100)).toEqual([expect.closeTo(12, 6), expect.closeTo(24, 6)]);
+    // At the top 800.7 kip-ft, of 0.9 x 5.688 x 60 (32 - a/2): most of 1.3 x 60/(20 sqrt(4000)), and 144 - 96 + 9 - 3 in there.
+    const A_s = (0.79 * 72) / 10;
+    const held = (0.9 * A_s * 60 * (32 - (A_s * 60) / (0.85 * 4 * 72) / 2)) / 12;
+    const l_d = (1.3 * 60000) / (20 * Math.sqrt(4000));
+    const [length, there] = at(400);
+    expect(length / ((l_d * 800.67) / held)).toBeCloseTo(1, 3);
+    expect(there).toBeCloseTo(54, 6);
+    // Hooks of no. 8, 9 in clear: 1.25 x (4/15 + 0.6) x 60/(55 sqrt(4000)), across as at the ends.
+    expect(at(400, { "hooked bars": true })).toEqual([expect.closeTo((1.25 * (4 / 15 + 0.6) * 60000) / (55 * Math.sqrt(4000)), 4), expect.closeTo(24, 6)]);
   });
 
   it("says the same with its columns named from the other end", () => {

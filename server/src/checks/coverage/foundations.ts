@@ -47,14 +47,14 @@ const footingLines = linesOf("footing", isFooting, [
     id: "footing.stability",
     line: "Footings on soil: bearing with partial contact, overturning, sliding, uplift.",
     by: ["footing.bearing", "footing.overturning", "footing.sliding", "footing.uplift", "footing.frost-grip"],
-    left: "Footings on soil: columns of different lines on one pad, grip of frozen soil where no adfreeze stress is stated, slopes.",
+    left: "Footings on soil: columns of different lines on one pad (a shared pad stands under one line, in one row along its side), grip of frozen soil where no adfreeze stress is stated, slopes.",
     applies: isPad,
   },
   {
     id: "footing.concrete",
     line: "Footings on soil: one-way and two-way shear, moment transfer, bending, top steel under uplift, development, least steel, dowels.",
-    by: ["footing.one-way-shear", "footing.two-way-shear", "footing.flexure", "footing.combined-bending", "footing.combined-shear", "footing.top-flexure", "footing.development", "footing.least-steel", "footing.bar-spacing", "footing.least-depth", "footing.joint-bearing", "footing.joint-bars", "footing.joint-least-bars", "footing.joint-development", "footing.pedestal-axial", "footing.pedestal-bending", "footing.pedestal-slender", "footing.pedestal-shear", "footing.pedestal-least-ties", "footing.pedestal-most-bars", "footing.pedestal-bar-count", "footing.pedestal-bar-gap", "footing.pedestal-cover", "footing.pedestal-spiral-ratio", "footing.pedestal-spiral-gap", "footing.pedestal-tie-spacing", "footing.pedestal-tie-size", "footing.pedestal-bars-held", "footing.pedestal-rod-lap", "footing.pedestal-rod-lap-distance", "footing.pedestal-plate-fit"],
-    left: "Footings on soil: shear friction at the foot of the pedestal, an unreinforced pedestal, cover of the pad by exposure, pads without bars.",
+    by: ["footing.one-way-shear", "footing.two-way-shear", "footing.flexure", "footing.combined-bending", "footing.combined-shear", "footing.combined-development", "footing.top-flexure", "footing.development", "footing.least-steel", "footing.bar-spacing", "footing.least-depth", "footing.joint-bearing", "footing.joint-bars", "footing.joint-least-bars", "footing.joint-development", "footing.pedestal-axial", "footing.pedestal-bending", "footing.pedestal-slender", "footing.pedestal-shear", "footing.pedestal-least-ties", "footing.pedestal-most-bars", "footing.pedestal-bar-count", "footing.pedestal-bar-gap", "footing.pedestal-cover", "footing.pedestal-spiral-ratio", "footing.pedestal-spiral-gap", "footing.pedestal-tie-spacing", "footing.pedestal-tie-size", "footing.pedestal-bars-held", "footing.pedestal-rod-lap", "footing.pedestal-rod-lap-distance", "footing.pedestal-plate-fit"],
+    left: "Footings on soil: shear friction at the foot of the pedestal, an unreinforced pedestal, laps of its bars and bars that end within a pad under several columns, cover of the pad by exposure, pads without bars.",
     applies: isPad,
   },
   {
@@ -67,8 +67,8 @@ const footingLines = linesOf("footing", isFooting, [
   {
     id: "footing.soil",
     line: "Footings on soil: depth against frost, presumptive values, the general bearing capacity equation, settlement.",
-    by: ["site.frost", "footing.bearing", "footing.bearing-capacity"],
-    left: "Footings on soil: settlement, and layered ground.",
+    by: ["site.frost", "footing.bearing", "footing.bearing-capacity", "footing.settlement"],
+    left: "Footings on soil: settlement where no settlement limit is stated under the foundation; consolidation of clay, tilt and the difference from one column to the next; layered ground.",
     applies: isPad,
   },
   {

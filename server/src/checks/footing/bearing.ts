@@ -24,7 +24,7 @@ export const footingBearing = check({
   fails: "The ground under the pressed edge of the pad gives way.",
   seen: "A column that has gone down and leans, and a roof that sags to it.",
   range:
-    "A rigid rectangular pad, wholly in contact or lifted at one edge or corner. Gross pressure: concrete and soil on the pad count in full where the combination presses, buoyant and without loose soil where its dead load is reduced. Settlement, slopes and neighboring footings are not looked at.",
+    "A rigid rectangular pad, wholly in contact or lifted at one edge or corner. Gross pressure: concrete and soil on the pad count in full where the combination presses, buoyant and without loose soil where its dead load is reduced. Settlement has a check of its own where its limit is stated; slopes and neighboring footings are not looked at.",
   formulas: undersideFormulas,
   applies: isFooting,
   inputs: (support, gather): BearingInputs => ({

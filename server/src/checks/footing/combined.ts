@@ -63,15 +63,16 @@ export const acrossMoment = formula({
 
 export interface CombinedInputs extends PadInputs, OnSharedPad {}
 
-const readCombined = (support: Parameters<typeof readPad>[0], gather: Parameters<typeof readPad>[1]): CombinedInputs => ({ ...readPad(support, gather), ...readShared(support, gather) });
+export const readCombined = (support: Parameters<typeof readPad>[0], gather: Parameters<typeof readPad>[1]): CombinedInputs => ({ ...readPad(support, gather), ...readShared(support, gather) });
 
-interface Parts {
+export interface Parts {
   readonly columns: readonly ColumnOnPad[];
   /** Moment of each across the line at the underside, N·m. */
   readonly across: readonly number[];
 }
 
-function columnsOn(inputs: CombinedInputs, demand: Demand, calc: Calc): Parts {
+/** The columns along the line, and their moments across it. */
+export function columnsOn(inputs: CombinedInputs, demand: Demand, calc: Calc): Parts {
   const { along, face, offset } = inputs;
   const a = armOf(inputs, calc);
   const columns: ColumnOnPad[] = [];
@@ -87,7 +88,7 @@ function columnsOn(inputs: CombinedInputs, demand: Demand, calc: Calc): Parts {
 }
 
 /** Forces along the pad; or why they cannot be told; or nothing where nothing acts. */
-function forcesAlong(inputs: CombinedInputs, { columns }: Parts, demand: Demand<"strength">, calc: Calc): CombinedForces | { readonly because: string } | undefined {
+export function forcesAlong(inputs: CombinedInputs, { columns }: Parts, demand: Demand<"strength">, calc: Calc): CombinedForces | { readonly because: string } | undefined {
   const acting = actingOn(inputs, demand, "by factor", calc);
   if (!acting || "because" in acting) return acting;
   const { N } = atUnderside(inputs, demand, "by factor", calc);
@@ -95,8 +96,9 @@ function forcesAlong(inputs: CombinedInputs, { columns }: Parts, demand: Demand<
   return calc.routine(combinedFooting, { ...acting, width, length, along, columns, d: inputs.bottom.d, N });
 }
 
-const formulas = [...sectionFormulas, momentX, momentY, towardHigh, placeOnPad] as const;
-const range = "Columns of one line that runs along a side of the pad, the pad rigid, its bars evenly spaced and going through. Development of its bars is not looked at here.";
+/** Of {@link columnsOn} and {@link forcesAlong}. */
+export const alongFormulas = [...sectionFormulas, momentX, momentY, towardHigh, placeOnPad] as const;
+const range = "Columns of one line that runs along a side of the pad, the pad rigid, its bars evenly spaced and going through. Development of its bars is looked at on its own.";
 
 export const combinedBending = check({
   id: "footing.combined-bending",
@@ -109,7 +111,7 @@ export const combinedBending = check({
   fails: "The pad breaks between its columns at the top, or beyond or beside them at the bottom.",
   seen: "A strip under two columns cracked across between them.",
   range,
-  formulas: [...formulas, ...bendingFormulas, rootStrength, plainStrength, bandWidth, bandSteel, acrossMoment],
+  formulas: [...alongFormulas, ...bendingFormulas, rootStrength, plainStrength, bandWidth, bandSteel, acrossMoment],
   applies: isShared,
   inputs: readCombined,
   fixedBy: (support) => support.foundation?.fields["top bars"] ?? support.foundation?.fields["bottom bars"] ?? support.foundation,
@@ -148,7 +150,7 @@ export const combinedShear = check({
   fails: "The pad shears across beside a column along an inclined crack.",
   seen: "A strip under two columns broken beside one of them.",
   range,
-  formulas: [...formulas, rootStrength, steelRatio, oneWayWithoutStirrups, oneWayEarlier],
+  formulas: [...alongFormulas, rootStrength, steelRatio, oneWayWithoutStirrups, oneWayEarlier],
   applies: isShared,
   inputs: readCombined,
   fixedBy: (support) => support.foundation?.fields.thickness ?? support.foundation,

@@ -11,7 +11,6 @@ import { type Pair, worseOf } from "../../mechanics/worse.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { bendingFormulas, reinforcedStrength, tooMuchSteel } from "./bending.js";
 import { developmentFormulas, hooked, straight } from "./bar-development.js";
-import { isShared } from "./shared-pad.js";
 import { bandMoment, bandShare, bottomBending } from "./flexure.js";
 import { rootStrength } from "./one-way-shear.js";
 import { type BothWays, type Mat, padEditions, type PadInputs } from "./pad.js";
@@ -43,7 +42,7 @@ export const lengthNeeded = formula({
   constants: { l_12: "12 inch" },
 });
 
-interface Ends {
+export interface Ends {
   readonly isHooked: boolean;
   /** More bars than needed shorten nothing. */
   readonly isFull: boolean;
@@ -51,10 +50,10 @@ interface Ends {
 
 type DevelopmentInputs = PadInputs & Ends;
 
-const fullCategories = new Set(["D", "E", "F"]);
+export const fullCategories = new Set(["D", "E", "F"]);
 
 /** Concrete below a bar from which it counts as a top bar, m: 12 in. */
-const highCast = 0.3048;
+export const highCast = 0.3048;
 
 function lengths(inputs: DevelopmentInputs, mats: BothWays, moments: { readonly x: Pair; readonly y: Pair }, isHigh: boolean, calc: Calc): Pair {
   const { cover: c_c, face, f_y, fprime_c, edition } = inputs;
@@ -92,10 +91,9 @@ export const developmentOf = <I extends PadInputs>(on: PadOn<I>) =>
     seen: "A pad cracked at its pedestal, with bars that have slipped at its edge.",
     range: "Uncoated deformed bars that reach from cover to cover, straight or with standard hooks at both ends. Bottom bars, and top bars where the pad lifts.",
     formulas: [...on.formulas, ...bendingFormulas, bandShare, bandMoment, rootStrength, ...developmentFormulas, farFace, lengthAtHand, lengthNeeded],
-    applies: on.applies,
+    applies: on.isOwn,
     inputs: (support, gather, place): I & Ends => {
       const category = gather.may(support.site["seismic design category"]);
-      if (isShared(support)) gather.block("the development of the bars of a pad under several columns is not worked out: run them through from end to end and have their laps and ends detailed");
       const pad = on.read(support, gather, place);
       const isFull = category !== undefined && fullCategories.has(category);
       if (isFull && on.isPoint(pad)) gather.block(`in seismic design category ${category} the bars are developed in full from the face of what stands on the pad, whose size is not known: describe its pedestal or its base plate`);

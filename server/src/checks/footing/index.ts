@@ -4,6 +4,7 @@ import { footingBearing } from "./bearing.js";
 import { bearingCapacity } from "./bearing-capacity.js";
 import { blockChecks } from "./block-checks.js";
 import { combinedBending, combinedShear } from "./combined.js";
+import { combinedDevelopment } from "./combined-development.js";
 import { footingDevelopment } from "./development.js";
 import { footingFlexure } from "./flexure.js";
 import { footingFrostGrip } from "./frost-grip.js";
@@ -19,6 +20,7 @@ import { footingLeastSteel } from "./least-steel.js";
 import { footingOneWayShear } from "./one-way-shear.js";
 import { footingOverturning } from "./overturning.js";
 import { pedestalConcrete } from "./pedestal-concrete.js";
+import { footingSettlement } from "./settlement.js";
 import { footingSliding } from "./sliding.js";
 import { footingTopFlexure } from "./top-flexure.js";
 import { footingTwoWayShear } from "./two-way-shear.js";
@@ -32,6 +34,7 @@ export const footingChecks: readonly CheckDecl[] = [
   footingSliding,
   footingBearing,
   bearingCapacity,
+  footingSettlement,
   footingJointBearing,
   footingJointBars,
   footingJointLeastBars,
@@ -41,6 +44,7 @@ export const footingChecks: readonly CheckDecl[] = [
   footingFlexure,
   combinedBending,
   combinedShear,
+  combinedDevelopment,
   footingTopFlexure,
   footingLeastSteel,
   footingBarSpacing,

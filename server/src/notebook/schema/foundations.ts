@@ -104,6 +104,7 @@ export const foundations = named(
     }),
     "ground slope": quantity("slope", "Slope of the ground that falls away beside the pier; left out, the ground is level.", { bounds: "zero or more" }),
     "movement limit": quantity("length", "Limit of the movement at grade; half an inch at most where the ground's lateral bearing is doubled.", { units: ["in", "mm"] }),
+    "settlement limit": quantity("length", "Limit of the settlement of a pad as it is loaded; no code gives one, and without it settlement is not looked at.", { units: ["in", "mm"] }),
     "rotation limit": quantity("angle", "Limit of the pier's lean under a service wind.", { units: ["deg"] }),
     thickness: quantity("length", "Thickness of the wall or of the pad."),
     height: quantity("distance", "Height of the wall above its footing."),

@@ -39,6 +39,8 @@ export const ground = named(
     "dowel bond": quantity("stress", "Ultimate bond between grout or adhesive and rock. It has no default: ask the geotechnical engineer and prove it by pull tests."),
     "bond safety": number("Factor of safety on rock bond and on the rock cone.", { least: 1.5, most: 5, assumed: { text: "3", source: "from memory: working factor 2 to 3 for rock anchors" } }),
     friction: number("Coefficient of friction between the footing and the ground, an allowable value, in place of the presumptive one of IBC 2021 Table 1806.2.", { least: 0, most: 1 }),
+    "elastic modulus": quantity("pressure", "Modulus of elasticity of the soil under a pad, from the report, for its settlement.", { units: ["ksf", "MPa"] }),
+    "poisson ratio": number("Poisson's ratio of the soil, from the report: 0.3 of sand and 0.5 of wet clay under quick load are usual (from memory).", { least: 0, most: 0.5 }),
     "friction angle": quantity("angle", "Angle of internal friction of the soil, from the report, for the bearing capacity equation.", { bounds: "zero or more", units: ["deg"] }),
     cohesion: quantity("pressure", "Cohesion of the soil, from the report; without a friction angle the undrained shear strength of clay.", { bounds: "zero or more" }),
     ...resistance,
