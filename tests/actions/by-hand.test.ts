@@ -97,6 +97,17 @@ describe("unfactored reactions", () => {
     expect([cases[2].base.P / kip, cases[2].base.Vx / kip, cases[2].base.My / kipFoot]).toEqual([3, -2, -5].map((value) => expect.closeTo(value, 9)));
   });
 
+  // ASCE 7-22 12.4.2.2 and 2.3.6, 2.4.5: E_v = 0.2 S_DS D, down with 1.2D and up with 0.9D and 0.6D.
+  it.each([
+    ["1.2D + 1.0Ev + 1.0E: earthquake x, in the other sense", 12 + 1.6 + 3],
+    ["0.9D - 1.0Ev + 1.0E: earthquake x", 9 - 1.6 - 3],
+    ["0.6D - 0.7Ev + 0.7E: earthquake x", 6 - 1.12 - 2.1],
+  ])("of an earthquake press and lift with a part of the dead load where the acceleration is stated: %s", (label, kips) => {
+    const structure = standing({ reactions: { dead: { down: 10 * kip }, "earthquake x": { up: 3 * kip, "shear x": 2 * kip } } });
+    const { strength, allowable } = reach({ ...structure, site: { ...structure.site, "short-period acceleration": { value: 0.8, path: "site", span: { start: 0, end: 0 } } as never } });
+    expect(byLabel([...strength, ...allowable], label).base.P).toBeCloseTo(kips * kip, 6);
+  });
+
   it("bring a twist to base and top alike, through the combinations and in either sense of an earthquake, and none where none is stated", () => {
     const twisted = reach(standing({ reactions: { dead: { down: kip }, "earthquake x": { twist: 2 * kipFoot } } }));
     expect(twisted.cases.map(({ top, base }) => [top.Mz, base.Mz].map((T) => T && T / kipFoot))).toEqual([[undefined, undefined], [2, 2], [-2, -2]].map((pair) => pair.map((T) => (T === undefined ? T : expect.closeTo(T, 9)))));

@@ -51,6 +51,7 @@ export const roofFields: Plain = {
   slippery: false,
   "flow below": "clear",
   "edge depth": 1 * foot,
+  fascia: recordOf({ depth: 0 }),
   "rigid in plane": "yes",
 };
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { actionsOf } from "../../server/src/actions/index.js";
 import { checkText } from "../../server/src/engine/check-text.js";
 import { buildReport } from "../../server/src/engine/report.js";
-import { assumed, entries, fourColumns, kip, structureOf, type Given } from "./given.js";
+import { assumed, entries, fourColumns, kip, sourcedFields, structureOf, type Given } from "./given.js";
 
 const said = (of: Given): readonly string[] => actionsOf(structureOf(of)).information.map(({ message }) => message(() => ""));
 const codes = (building: string, loads: string, concrete = "ACI 318-19") => ({ building, loads, concrete, steel: "AISC 360-22" });
@@ -63,5 +63,37 @@ describe("reactions stated for columns under a roof", () => {
   it("say nothing where there is no roof, or no stated reactions", () => {
     expect(said({ noRoof: true, lines: withReactions("south", "north") })).toEqual([]);
     expect(said({})).toEqual([]);
+  });
+});
+
+describe("the edge of the roof", () => {
+  const ofEdge = (roof: Given["roof"]): readonly string[] => said({ roof });
+
+  it("counts in the least force alone, which is said where its depth is stated and its band is not", () => {
+    const [remark, ...others] = ofEdge({ fascia: undefined });
+    expect(remark).toMatch(/counts in the least wind force alone\. A solid band there.*describe it under fascia/u);
+    expect(others).toEqual([]);
+  });
+
+  it.each([
+    ["a fascia is described", { fascia: sourcedFields({ depth: 0.3 }) }],
+    ["its band is said to be none", { fascia: sourcedFields({ depth: 0 }) }],
+    ["no depth is stated", { fascia: undefined, "edge depth": assumed(0.3) }],
+    ["it has no depth", { fascia: undefined, "edge depth": 0 }],
+  ])("is not spoken of where %s", (_, roof) => {
+    expect(ofEdge(roof)).toEqual([]);
+  });
+});
+
+describe("an earthquake among stated reactions", () => {
+  const lines = [{ name: "C1", places: [{ x: 0, y: 0 }], fields: { reactions: entries({ dead: { down: 2 * kip }, "earthquake x": { "shear x": kip } }) } }];
+
+  it.each([
+    ["D", undefined, 1],
+    ["D", 0.8, 0],
+    ["B", undefined, 0],
+  ])("in category %s with S_DS %s: its vertical part is said to be missing in %i remarks", (category, acceleration, count) => {
+    const remarks = said({ noRoof: true, lines, site: { "seismic design category": category, "short-period acceleration": acceleration } });
+    expect(remarks.filter((one) => one.includes("its vertical part, 0.2 S_DS D, is not"))).toHaveLength(count);
   });
 });

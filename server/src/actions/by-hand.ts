@@ -9,6 +9,7 @@ import type { Column, Foundation, Sourced } from "../project/model.js";
 import { chosenCases, combine, type CombinedLevel } from "./combinations.js";
 import type { ColumnActions, Demand, LoadCase, LoadType, NoActions } from "./demand.js";
 import { steelDemands, takesAllowable, type SteelMethod } from "./steel-method.js";
+import { verticalFactor } from "./seismic/coefficient.js";
 import type { Reaction } from "./way-down.js";
 import type { LoadStandard } from "./wind/velocity-pressure.js";
 
@@ -67,6 +68,28 @@ const reversedMoment = formula({
   },
 });
 
+const verticalPart = formula({
+  id: "actions.by-hand.vertical-part",
+  text: "F_v = f_v * F_D",
+  source: "ASCE 7-16 Eq. 12.4-4a: E_v = 0.2 S_DS D",
+  symbols: {
+    F_v: { kind: "force", meaning: "vertical part of the earthquake" },
+    f_v: { kind: "ratio", meaning: "that part of the dead load" },
+    F_D: { kind: "force", meaning: "the same of the dead load" },
+  },
+});
+
+const verticalPartMoment = formula({
+  id: "actions.by-hand.vertical-part-moment",
+  text: "M_v = f_v * M_D",
+  source: "ASCE 7-16 Eq. 12.4-4a: E_v = 0.2 S_DS D",
+  symbols: {
+    M_v: { kind: "moment", meaning: "moment of the vertical part of the earthquake" },
+    f_v: { kind: "ratio", meaning: "that part of the dead load" },
+    M_D: { kind: "moment", meaning: "the same of the dead load" },
+  },
+});
+
 type Reactions = NonNullable<Column["reactions"]>;
 type Combined = NonNullable<Column["combined"]>;
 /** The fields of a column or of a foundation that hold stated reactions. */
@@ -122,6 +145,14 @@ const inOtherSense = (f: Forces, calc: Calc): Forces => ({
   ...(f.Mz !== undefined && { Mz: calc(reversedMoment, { M: f.Mz }) }),
 });
 
+const shakenDown = (f: Forces, f_v: number, calc: Calc): Forces => ({
+  P: calc(verticalPart, { f_v, F_D: f.P }),
+  Vx: calc(verticalPart, { f_v, F_D: f.Vx }),
+  Vy: calc(verticalPart, { f_v, F_D: f.Vy }),
+  Mx: calc(verticalPartMoment, { f_v, M_D: f.Mx }),
+  My: calc(verticalPartMoment, { f_v, M_D: f.My }),
+});
+
 interface StatedCase extends Reaction {
   readonly loadCase: LoadCase;
 }
@@ -151,6 +182,14 @@ function statedCases(reactions: Reactions, height: number | undefined, calc: Cal
   return cases.map((one) => (one.loadCase.type === "D" ? { ...one, loadCase: { ...one.loadCase, estimate: estimateIn(one.loadCase.title) } } : one));
 }
 
+/** The vertical part of an earthquake, by the dead load stated: the heavy one where there are two, the safe side with either sign. */
+function verticalCases(cases: readonly StatedCase[], S_DS: number | undefined, calc: Calc): readonly StatedCase[] {
+  const dead = cases.find(({ loadCase: { type, estimate } }) => type === "D" && estimate !== "light");
+  if (!dead || S_DS === undefined || !(S_DS > 0) || !cases.some(({ loadCase }) => loadCase.type === "E")) return [];
+  const f_v = calc(verticalFactor, { S_DS });
+  return [{ loadCase: { id: "earthquake/vertical", type: "Ev", title: "vertical part of the earthquake" }, top: shakenDown(dead.top, f_v, calc), base: shakenDown(dead.base, f_v, calc) }];
+}
+
 function statedDemands(combined: Combined | undefined, height: number | undefined, calc: Calc): readonly Demand<CombinedLevel>[] | NoActions {
   const demands: Demand<CombinedLevel>[] = [];
   for (const [name, entry] of combined?.value ?? []) {
@@ -176,10 +215,11 @@ export function actionsByHand(
   height: number | undefined,
   standard: LoadStandard,
   calc: Calc,
-  { alternative = false, steel = "LRFD" }: { readonly alternative?: boolean; readonly steel?: SteelMethod } = {},
+  { alternative = false, steel = "LRFD", S_DS }: { readonly alternative?: boolean; readonly steel?: SteelMethod; readonly S_DS?: number } = {},
 ): ColumnActions | NoActions {
-  const cases = stated.reactions?.value.size ? statedCases(stated.reactions, height, calc) : [];
-  if ("unknown" in cases) return cases;
+  const found = stated.reactions?.value.size ? statedCases(stated.reactions, height, calc) : [];
+  if ("unknown" in found) return found;
+  const cases = [...found, ...verticalCases(found, S_DS, calc)];
   const combined = statedDemands(stated.combined, height, calc);
   if ("unknown" in combined) return combined;
   const loadCases = cases.map(({ loadCase }) => loadCase);

@@ -51,7 +51,8 @@ export function actionsOf(structure: LoadedStructure, earlier?: StructureActions
   const standard = structure.codes.loads?.value;
   const alternative = structure.codes["alternative combinations"]?.value ?? false;
   const steel = methodOf(structure.codes);
-  const rules = `${standard} ${alternative} ${steel}`;
+  const S_DS = structure.site["short-period acceleration"]?.value;
+  const rules = `${standard} ${alternative} ${steel} ${S_DS}`;
   for (const { path, places, column, foundation } of structure.supports) {
     const stated = column?.fields ?? foundation?.fields;
     if (!stated || !isByHand(stated)) continue;
@@ -60,7 +61,7 @@ export function actionsOf(structure: LoadedStructure, earlier?: StructureActions
       continue;
     }
     const before = earlier?.kept.byHand.get(stated);
-    const actions = before?.rules === rules ? before.actions : handed(actionsByHand(stated, column?.fields.height?.value, standard, plainCalc, { alternative, steel }), places.length);
+    const actions = before?.rules === rules ? before.actions : handed(actionsByHand(stated, column?.fields.height?.value, standard, plainCalc, { alternative, steel, S_DS }), places.length);
     byHand.set(stated, { rules, actions });
     known.set(path, actions);
   }

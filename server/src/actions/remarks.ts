@@ -2,7 +2,7 @@
 import { adoptedStandards } from "../catalog/adopted-standards.js";
 import type { Codes, Named, Sourced } from "../project/model.js";
 import type { KindName } from "../units/kinds.js";
-import { isByHand } from "./by-hand.js";
+import { isByHand, typeOfName } from "./by-hand.js";
 import { roofSupports, type LoadedStructure } from "./roof-inputs.js";
 import { listed } from "./wanted.js";
 
@@ -38,7 +38,33 @@ function byHandRemarks(structure: LoadedStructure): readonly LoadInformation[] {
   });
 }
 
+/** Said of stated reactions with an earthquake among them, where the vertical part of it cannot be found. */
+function verticalRemarks(structure: LoadedStructure): readonly LoadInformation[] {
+  const { site } = structure;
+  const category = site["seismic design category"];
+  if (!category || category.value === "A" || category.value === "B" || site["short-period acceleration"]) return [];
+  return structure.supports.flatMap(({ name, column, foundation }): readonly LoadInformation[] => {
+    const at = (column?.fields ?? foundation?.fields)?.reactions;
+    if (!at || ![...at.value.keys()].some((entry) => typeOfName(entry) === "E")) return [];
+    return [{ at, message: () => `An earthquake is among the reactions stated for ${name}, and its vertical part, 0.2 S_DS D, is not: state short-period acceleration to have it pressed and lifted beside them.` }];
+  });
+}
+
+/** Said where the depth of the roof's edge is stated and it is not said whether a solid band closes it, which the wind meets in every case. */
+function edgeRemarks(structure: LoadedStructure): readonly LoadInformation[] {
+  const { roof } = structure;
+  const depth = roof?.fields["edge depth"];
+  if (!roof || !depth || depth.assumed || depth.value <= 0 || roof.fields.fascia || roofSupports(structure).length === 0) return [];
+  return [
+    {
+      at: depth,
+      message: (show) =>
+        `The roof's edge, ${show(depth.value, "distance")} deep, counts in the least wind force alone. A solid band there, a fascia or a deep channel, is met by the wind in every case and can push as much as the whole roof: describe it under fascia, or state its depth as 0 in where the edge is open.`,
+    },
+  ];
+}
+
 export function generalRemarks(structure: LoadedStructure): readonly LoadInformation[] {
   const edition = editionRemark(structure.codes);
-  return [...(edition ? [edition] : []), ...byHandRemarks(structure)];
+  return [...(edition ? [edition] : []), ...byHandRemarks(structure), ...verticalRemarks(structure), ...edgeRemarks(structure)];
 }
