@@ -96,6 +96,7 @@ const ranges: Readonly<Record<string, Range>> = {
   "foundations.*.hairpins.from rods": ["0.2 in", "3 ft"],
   "foundations.*.hairpins.leg": ["2 in", "20 ft"],
   "foundations.*.hairpins.below top": ["0.5 in", "2 ft"],
+  "foundations.*.joint distance": ["1 in", "30 ft"],
   "foundations.*.post width": ["0.5 ft", "100 ft"],
   "foundations.*.stem cover": ["0.5 in", "6 in"],
   "foundations.*.stem bars.fill face.vertical.spacing": ["2 in", "36 in"],

@@ -93,7 +93,7 @@ const wallLines = linesOf("wall", isWall, [
     by: ["wall.stem-flexure", "wall.stem-shear", "wall.stem-least-steel", "wall.stem-curtains", "wall.stem-bar-spacing", "wall.stem-cover"],
     left: "The wall above its footing: wind on the wall itself, its bending along its length and at corners, tapered walls, and the friction of the soil on its back.",
   },
-  { id: "wall.joint", line: "Wall dowels into the footing by shear friction and development.", by: ["wall.joint-shear", "wall.joint-development", "wall.joint-bars", "wall.joint-least-bars"], left: "The joint of a wall and its footing: keys in the joint, welded and headed bars, and dowels spliced by couplers." },
+  { id: "wall.joint", line: "Wall dowels into the footing by shear friction and development.", by: ["wall.joint-shear", "wall.joint-development", "wall.joint-bars", "wall.joint-least-bars", "wall.movement-joint"], left: "The joint of a wall and its footing: keys in the joint, welded and headed bars, and dowels spliced by couplers." },
   { id: "wall.anchors", line: "Anchors near the free faces of a wall.", by: ["anchors.breakout-tension", "anchors.breakout-shear", "anchors.side-face-blowout"], left: "Cones and wedges of neighboring posts on one wall that reach into each other." },
 ]);
 

@@ -3,6 +3,7 @@ import { wallBearing } from "./bearing.js";
 import { wallJointBars, wallJointLeastBars } from "./joint-bars.js";
 import { wallJointDevelopment } from "./joint-development.js";
 import { wallJointShear } from "./joint-shear.js";
+import { wallMovementJoint } from "./movement-joint.js";
 import { wallOverturning } from "./overturning.js";
 import { wallSliding } from "./sliding.js";
 import { wallStemCover, wallStemCurtains, wallStemSpacing, wallStemSteel } from "./stem-details.js";
@@ -34,4 +35,5 @@ export const wallChecks: readonly CheckDecl[] = [
   wallJointShear,
   wallJointDevelopment,
   wallJointLeastBars,
+  wallMovementJoint,
 ];

@@ -57,6 +57,7 @@ export const wallFields = {
   "first post": quantity("distance", "From the wall's west or south end to the first post on it. Left out: the posts stand on the middle of its length.", { bounds: "zero or more" }),
   "wall ends": choice(["free", "corner"], "Whether the wall ends free or turns a corner, where its return holds it.", { assumed: { text: "free", source: "no return wall is drawn" } }),
   "movement joints": list("Joints that part the wall and its footing, by their distance from the wall's west or south end.", quantity("distance", "Distance of one joint from the wall's west or south end.")),
+  "joint distance": quantity("distance", "Least distance kept between a movement joint and the rods of a post. Left out: the reach of their breakout cone.", { units: ["in", "ft", "mm"] }),
   "post spread": choice(["45 degrees", "30 degrees", "plate alone"], "How the forces of a post spread down the wall from its base plate to each side. Practice differs and no standard settles it, so it has no default."),
   "post width": quantity("distance", "Length of wall that carries the forces of one post at every height, in place of a spread from its base plate; ends, movement joints and neighboring posts cut it short."),
   key: record(
