@@ -61,6 +61,36 @@ describe("the magnifier of a story", () => {
     expect(by?.x).toBeGreaterThan(1 / (1 - 4e5 / 3 / (0.85 * 0.8 * ((3 * 3 * E * I) / 27))));
   });
 
+  it("out of plumb by 0.002: four cantilevers of 100 kN, 3 m high, each bent by B_2 x 0.002 x 100 kN x 3 m (AISC 360-22 C2.2b)", () => {
+    const columns = [column(-4, -3), column(4, -3), column(-4, 3), column(4, 3)];
+    for (const { magnified: by, outOfPlumb } of magnified(columns, [1e5, 1e5, 1e5, 1e5])) {
+      for (const axis of ["x", "y"] as const) expect((3 * E * I * outOfPlumb![axis]) / 9).toBeCloseTo(by![axis] * 0.002 * 1e5 * 3, 6);
+    }
+    // One that leans on three others puts its load on them.
+    const hinged = { x: { base: false, top: false }, y: { base: false, top: false } };
+    const [first] = magnified([...columns.slice(0, 3), column(4, 3, { ends: hinged })], [0, 0, 0, 3e4]);
+    expect((3 * 3 * E * I * first.outOfPlumb!.x) / 27).toBeGreaterThanOrEqual(0.002 * 3e4);
+  });
+
+  it("out of plumb is not looked at under tension, nor beside wind, until the magnifier is more than 1.7", () => {
+    const columns = [column(-4, -3), column(4, -3), column(-4, 3), column(4, 3)];
+    const under = (P: number, type: "D" | "W" | "E" | "N") => {
+      const one = { ...demand(P, 0, 0), combination: { level: "strength", label: "", terms: [{ factor: 1, type }], clause: "" } } as Demand<"strength">;
+      const result = withSecondOrder(columns.map(() => [one]), columns.map(() => 3), storiesOf(columns), plainCalc);
+      if ("unknown" in result) throw new Error(result.unknown);
+      return result[0][0];
+    };
+    expect(under(-1e5, "D").outOfPlumb).toBeUndefined();
+    expect(under(1e5, "D").outOfPlumb).toBeDefined();
+    for (const type of ["W", "E", "N"] as const) {
+      expect(under(1e5, type).outOfPlumb).toBeUndefined();
+      // P h²/(0.85 x 0.8 x 3 E I) of 0.40 and of 0.42: B_2 of 1.67 and 1.72.
+      const at = (share: number) => under((share * 0.85 * 0.8 * 3 * E * I) / 9, type);
+      expect([at(0.4).outOfPlumb, at(0.42).magnified!.x > 1.7]).toEqual([undefined, true]);
+      expect(at(0.42).outOfPlumb!.x).toBeGreaterThan(0);
+    }
+  });
+
   it("leaves the demand as it is within one part in a hundred, and under tension", () => {
     const columns = [column(-4, -3), column(4, -3), column(0, 3)];
     for (const P of [1e3, -2e5]) {

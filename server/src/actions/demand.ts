@@ -71,6 +71,8 @@ export interface Demand<L extends Level = Level> {
   readonly parts?: readonly PlacedForces[];
   /** In words, why these forces do not hold for the structure: what they try is not checked. */
   readonly beyond?: string;
+  /** How far the columns of the story would move out of plumb along each axis, m, second order in it; set where that has to be looked at. */
+  readonly outOfPlumb?: { readonly x: number; readonly y: number };
   /** Set where second order has been looked at for the whole story: by how much moments and movements are magnified along each axis. */
   readonly magnified?: { readonly x: number; readonly y: number };
 }

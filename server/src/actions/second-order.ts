@@ -63,21 +63,50 @@ export interface Magnifiers {
 
 const none: Magnifiers = { x: 1, y: 1 };
 
-/** The magnifier of a story, 1 where it is a trifle, or undefined where the story does not stand. */
-function magnifierOf({ columns, stiffness }: Story, compression: readonly number[], heights: readonly number[], alpha: number, calc: Calc): number | undefined {
+/** From this magnifier on columns out of plumb count beside sideways forces too: AISC 360-22 C2.2b(d), at the reduced stiffness. */
+const plumbCountsFrom = 1.7;
+
+export const outOfPlumbMovement = formula({
+  id: "actions.second-order.out-of-plumb",
+  text: "u_n = B_2 * r_n * k_P * h / K_s",
+  source: "AISC 360-22 C2.2b: notional loads of 0.002 of the vertical ones, columns 1/500 out of plumb; the height is that of the tallest column, the safe side (from memory)",
+  symbols: {
+    u_n: { kind: "length", meaning: "movement of the story by its notional loads" },
+    B_2: { kind: "ratio", meaning: "magnifier of the story" },
+    k_P: { kind: "stiffness", meaning: "push of the vertical loads per movement" },
+    h: { kind: "distance", meaning: "height of the tallest column" },
+    K_s: { kind: "stiffness", meaning: "push that moves the story by a unit, first order" },
+  },
+  constants: { r_n: "0.002" },
+});
+
+/** Whether a combination pushes sideways, so that columns out of plumb are little beside it; of reactions combined by others nobody knows. */
+const pushes = ({ combination }: Demand): boolean => combination.terms.some(({ type }) => type === "W" || type === "E" || type === "N");
+
+/** What a story does under one combination. */
+interface Leaning {
+  readonly B_2: number;
+  /** Movement out of plumb, m; 0 where it need not be looked at. */
+  readonly u_n: number;
+}
+
+/** The magnifier of a story, 1 where it is a trifle, with its movement out of plumb; or undefined where the story does not stand. */
+function leaningOf({ columns, stiffness }: Story, compression: readonly number[], heights: readonly number[], alpha: number, isPushed: boolean, calc: Calc): Leaning | undefined {
   const k_P = calc.routine(leaning, { P: columns.map((i) => compression[i]), h: columns.map((i) => heights[i]) });
   const B_2 = calc(storyMagnifier, { alpha, k_P, K_s: stiffness });
   if (!(B_2 >= 1)) return undefined;
-  if (B_2 > magnifierLeftOut) return B_2;
+  const u_n = k_P > 0 && (!isPushed || B_2 > plumbCountsFrom) ? calc(outOfPlumbMovement, { B_2, k_P, h: Math.max(...columns.map((i) => heights[i])), K_s: stiffness }) : 0;
+  if (B_2 > magnifierLeftOut) return { B_2, u_n };
   calc.note(`The magnifier is within ${magnifierLeftOut} and left out.`);
-  return 1;
+  return { B_2: 1, u_n };
 }
 
 function magnifiedForces(forces: Forces, by: Magnifiers, calc: Calc): Forces {
   return { ...forces, Mx: calc(magnifiedMoment, { B_2: by.y, M: forces.Mx }), My: calc(magnifiedMoment, { B_2: by.x, M: forces.My }) };
 }
 
-function magnify<L extends CombinedLevel>(demand: Demand<L>, by: Magnifiers, calc: Calc): Demand<L> {
+function magnify<L extends CombinedLevel>(first: Demand<L>, { outOfPlumb, ...by }: Under, calc: Calc): Demand<L> {
+  const demand: Demand<L> = outOfPlumb.x > 0 || outOfPlumb.y > 0 ? { ...first, outOfPlumb } : first;
   if (by.x === 1 && by.y === 1) return { ...demand, magnified: none };
   const { sway } = demand;
   return {
@@ -89,14 +118,22 @@ function magnify<L extends CombinedLevel>(demand: Demand<L>, by: Magnifiers, cal
   };
 }
 
+/** The magnifiers of one column, and how far its story moves out of plumb. */
+interface Under extends Magnifiers {
+  readonly outOfPlumb: { readonly x: number; readonly y: number };
+}
+
 /** The magnifiers of every column under one combination, or a direction in which its story does not stand. */
-function magnifiersUnder(compression: readonly number[], heights: readonly number[], stories: Sharing["stories"], alpha: number, calc: Calc): readonly Magnifiers[] | { readonly falls: "x" | "y" } {
-  const found = heights.map(() => ({ x: 1, y: 1 }));
+function magnifiersUnder(compression: readonly number[], heights: readonly number[], stories: Sharing["stories"], alpha: number, isPushed: boolean, calc: Calc): readonly Under[] | { readonly falls: "x" | "y" } {
+  const found = heights.map(() => ({ x: 1, y: 1, outOfPlumb: { x: 0, y: 0 } }));
   for (const axis of ["x", "y"] as const) {
     for (const story of stories[axis]) {
-      const B_2 = magnifierOf(story, compression, heights, alpha, calc);
-      if (B_2 === undefined) return { falls: axis };
-      for (const column of story.columns) found[column][axis] = B_2;
+      const leans = leaningOf(story, compression, heights, alpha, isPushed, calc);
+      if (leans === undefined) return { falls: axis };
+      for (const column of story.columns) {
+        found[column][axis] = leans.B_2;
+        found[column].outOfPlumb[axis] = leans.u_n;
+      }
     }
   }
   return found;
@@ -114,6 +151,7 @@ export function withSecondOrder<L extends CombinedLevel>(demands: readonly (read
       heights,
       stories,
       alphaOf[demands[0][k].level],
+      pushes(demands[0][k]),
       calc,
     );
     if ("falls" in magnifiers) {
@@ -141,6 +179,7 @@ export function deriveSecondOrder(demands: readonly (readonly Demand<CombinedLev
     heights,
     stories,
     alphaOf[demand.level],
+    pushes(demand),
     calc,
   );
 }

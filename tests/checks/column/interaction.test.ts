@@ -149,6 +149,27 @@ describe("bending and axial force in a column (AISC 360-22 H1)", () => {
     near(ratioOf(outcome), expected, 0.003);
   });
 
+  it.each([
+    // P_c 139.6, 9/139.6 = 0.0645; 0.3 in out of plumb: 3 x 29000 x 39.5 x 0.3/120² = 71.6 kip-in of 711.
+    ["a cantilever, 0.3 in along x", "pinned", { x: 0.3, y: 0 }, 0.0322 + 71.6 / 711],
+    ["the worse of both directions, and not their sum", "pinned", { x: 0.2, y: 0.3 }, 0.0322 + 71.6 / 711],
+    // K 1.2: KL/r 63.2, F_n 37.0 ksi, P_c 252.5 kip; 6 E I u/L² is twice as much.
+    ["held at both ends", "fixed", { x: 0, y: 0.3 }, 9 / (2 * 252.5) + 143.2 / 711],
+  ])("columns out of plumb: %s (slope deflection)", (_, top, inches, expected) => {
+    const demand = { ...strength({ P: 9 * kip }, { P: 9 * kip }), magnified: { x: 1, y: 1 }, outOfPlumb: { x: inches.x * inch, y: inches.y * inch } };
+    near(ratioOf(run(columnInteraction, column("HSS6x6x3/8", 10 * foot, { "top of column": top }), demand)), expected, 0.004);
+  });
+
+  it("a column on pins is not bent by a story out of plumb, and one that is lifted is not looked at for it", () => {
+    const plumb = { magnified: { x: 1, y: 1 }, outOfPlumb: { x: 0.01, y: 0.01 } };
+    const braced = column("HSS6x6x3/8", 10 * foot, { "sway along x": "braced bay", "sway along y": "braced bay" });
+    const pressed = strength({ P: 9 * kip }, { P: 9 * kip });
+    near(ratioOf(run(columnInteraction, braced, { ...pressed, ...plumb })), ratioOf(run(columnInteraction, braced, { ...pressed, magnified: plumb.magnified })), 1e-9);
+    const lifted = strength({ P: -9 * kip }, { P: -9 * kip });
+    const cantilever = column("HSS6x6x3/8", 10 * foot);
+    near(ratioOf(run(columnInteraction, cantilever, { ...lifted, ...plumb })), ratioOf(run(columnInteraction, cantilever, lifted)), 1e-9);
+  });
+
   it("shows the steps of that cantilever: KL/r 110.5, F_n 20.47 ksi, P_c 139.6 kip", () => {
     const inputs = column("HSS6x6x3/8", 10 * foot);
     const values = valuesOf(columnInteraction, inputs, strength({ P: 12 * kip, Mx: 25 * kipFoot }, { P: 12 * kip }));

@@ -73,6 +73,31 @@ export const axialSize = formula({
   },
 });
 
+export const plumbMoment = formula({
+  id: "column.out-of-plumb-moment",
+  text: "M_n = k_n * E * I * u_n / L^2",
+  source: "slope deflection: 3 for one end that turns freely, 6 for none; a base that gives takes less, the safe side",
+  symbols: {
+    M_n: { kind: "moment", meaning: "moment at the ends of the column as its story moves out of plumb" },
+    k_n: { kind: "number", meaning: "3 held against turning at one end, 6 at both" },
+    I: { kind: "inertia", meaning: "second moment of area in that direction", field: "columns.*.section" },
+    u_n: { kind: "length", meaning: "movement of the story by its notional loads" },
+    L: { kind: "distance", meaning: "height of the column", field: "columns.*.height" },
+  },
+  constants: { E: "29000 ksi" },
+});
+
+export const withPlumbMoment = formula({
+  id: "column.with-out-of-plumb-moment",
+  text: "M_r = M + M_n",
+  source: "AISC 360-22 C2.2b: in the direction that is worse, one at a time",
+  symbols: {
+    M_r: { kind: "moment", meaning: "required moment about one axis, columns out of plumb" },
+    M: { kind: "moment", meaning: "required moment about it" },
+    M_n: { kind: "moment", meaning: "moment as the story moves out of plumb" },
+  },
+});
+
 const againstStrength = {
   P_r: { kind: "force", meaning: "required axial strength" },
   P_c: { kind: "force", meaning: "design axial strength" },
@@ -138,6 +163,12 @@ function together(inputs: ColumnInputs, demand: SteelDemand, forces: Forces, P_r
   return calc(interaction, terms);
 }
 
+/** Between the effective length factor of a column held at both ends against turning, 1.2, and that of one held at one end, 2 and more. */
+const heldAtBothBelow = 1.5;
+
+/** Moment of a column as its story moves out of plumb; none where it stands on pins. */
+const momentOutOfPlumb = (K: number, I: number, L: number, u_n: number, calc: Calc): number => (K <= 1 || u_n === 0 ? 0 : calc(plumbMoment, { k_n: K < heldAtBothBelow ? 6 : 3, I, u_n, L }));
+
 /** The interaction at one end of the column, or an outcome that ends the check. */
 function atOneEnd(inputs: ColumnInputs, demand: SteelDemand, forces: Forces, M_c: FlexuralStrength, calc: Calc): number | Outcome {
   const { magnified } = demand;
@@ -163,7 +194,14 @@ function atOneEnd(inputs: ColumnInputs, demand: SteelDemand, forces: Forces, M_c
   const P_c = available(demand, compressiveStrength(inputs, calc), allowableForce, ofMembers, calc);
   const M_rx = calc(magnifiedMoment, { B_2: B_2x, M: forces.Mx });
   const M_ry = calc(magnifiedMoment, { B_2: B_2y, M: forces.My });
-  return together(inputs, demand, forces, P_r, P_c, M_rx, M_ry, M_c, calc);
+  const { outOfPlumb } = demand;
+  if (!outOfPlumb) return together(inputs, demand, forces, P_r, P_c, M_rx, M_ry, M_c, calc);
+  calc.note("Nothing pushes sideways, or the story leans much: columns out of plumb, in the direction that is worse.");
+  const M_nx = momentOutOfPlumb(inputs.K_y, aboutX.I, inputs.L, outOfPlumb.y, calc);
+  const M_ny = momentOutOfPlumb(inputs.K_x, aboutY.I, inputs.L, outOfPlumb.x, calc);
+  const alongY = together(inputs, demand, forces, P_r, P_c, calc(withPlumbMoment, { M: M_rx, M_n: M_nx }), M_ry, M_c, calc);
+  const alongX = together(inputs, demand, forces, P_r, P_c, M_rx, calc(withPlumbMoment, { M: M_ry, M_n: M_ny }), M_c, calc);
+  return Math.max(alongX, alongY);
 }
 
 export const columnInteraction = check({
@@ -176,8 +214,8 @@ export const columnInteraction = check({
   seen: "A cantilevered column leans for good after a storm; the wall dents on the pressed side just above the base plate.",
   range:
     "Hollow sections and W shapes without holes; design walls of 0.93 of nominal also for A1085, the safe side. The base is taken as rigid unless its stiffness against turning is stated (base rotation stiffness): then K of a cantilever grows with it, and a column held at its top as well counts as pinned at its base. A base that gives, and of which nothing is said, makes the column weaker and more flexible than is found here. " +
-    "K goes by what holds the column against sway in each direction: 2.1 for a cantilever, 1.2 fixed at both ends, 1.0 in a braced bay. Under a roof the moments come with the second order of the whole story in them, columns that lean on others included; reactions given by hand are magnified here, by the column's own axial force at 0.8EI. By ASD strengths are R_n/Omega, and second order goes by 1.6 of the loads. The flanges of a twisted W bend against each other as if held at both ends. Notional loads and second order of the twist are not in it.",
-  formulas: [...new Set([...flexureFormulas, axialSize, tensileDesignStrength, magnifiedMoment, interaction, elasticLoad, magnifier, ...compressionFormulas, resultantMoment, torsionUse, ...shearFormulas, withTorsion, ...warpingFormulas, allowableForce, allowableMoment, axialAtGivingWay])],
+    "K goes by what holds the column against sway in each direction: 2.1 for a cantilever, 1.2 fixed at both ends, 1.0 in a braced bay. Under a roof the moments come with the second order of the whole story in them, columns that lean on others included; reactions given by hand are magnified here, by the column's own axial force at 0.8EI. By ASD strengths are R_n/Omega, and second order goes by 1.6 of the loads. The flanges of a twisted W bend against each other as if held at both ends. Where nothing pushes sideways, or a story leans much, the columns under a roof are taken as 1/500 out of plumb (notional loads, C2.2b); reactions given by hand are taken to have that in them. Second order of the twist is not in it.",
+  formulas: [...new Set([...flexureFormulas, axialSize, tensileDesignStrength, magnifiedMoment, interaction, plumbMoment, withPlumbMoment, elasticLoad, magnifier, ...compressionFormulas, resultantMoment, torsionUse, ...shearFormulas, withTorsion, ...warpingFormulas, allowableForce, allowableMoment, axialAtGivingWay])],
   applies: (support) => support.column !== undefined,
   inputs: (support, gather) => readColumn(support, gather),
   fixedBy: (support) => support.column?.fields.section ?? support.column,

@@ -8,7 +8,7 @@ export const columnLines = linesOf("column", hasColumn, [
     id: "column.members",
     line: "Steel columns: compression, flexure, shear, their interaction, slenderness and local limits.",
     by: ["column.interaction", "column.slenderness"],
-    left: "Notional loads for columns out of plumb, and what the turning of the pier or footing below takes from a column's stability where the base rotation stiffness is not stated: K of 2.1 assumes a rigid base. Holes in the column.",
+    left: "Notional loads beside reactions given by hand, and what the turning of the pier or footing below takes from a column's stability where the base rotation stiffness is not stated: K of 2.1 assumes a rigid base. Holes in the column.",
   },
   { id: "column.shear", line: "Shear and torsion of the column.", by: ["column.shear", "column.interaction"], left: "Torsion that comes of a roof that is not rigid in its plane, and second order in torsion." },
   { id: "column.sway", line: "Sway of the column at strength and under a service wind.", by: ["column.drift", "column.drift-strength"], left: "What the turning of the bracket or footing below a column adds to its sway, or of a pier where the stiffness of the soil beside it is not stated, and the bending of roof beams that cantilever." },

@@ -57,7 +57,7 @@ export const loadLines = linesOf("loads", carriesRoof, [
     id: "loads.second-order",
     line: "The added moment of vertical loads on swayed columns (P-delta), story by story, in the combinations steel is designed by and in those of strength.",
     by: ["loads.second-order"],
-    left: "Second order in the allowable combinations that soil takes, whose forces are first order, notional loads for columns out of plumb, and the turning of bases whose stiffness is not stated.",
+    left: "Second order in the allowable combinations that soil takes, whose forces are first order, and the turning of bases whose stiffness is not stated.",
   },
   { id: "loads.frame", line: "A three-dimensional frame solution with its base springs and braces, and the hand route held against it on the way down.", by: ["loads.frame", "loads.rigid-roof"] },
   {
