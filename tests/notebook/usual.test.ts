@@ -23,6 +23,9 @@ describe("Ranges no value in use leaves", () => {
     ["foundations:\n  P:\n    concrete: 4000 ksi", "4000 ksi is outside any concrete in use"],
     ["columns:\n  C:\n    height: 9.25 in", "9.25 in is outside any height in use"],
     ["columns:\n  C:\n    height: = 1 ft - 3 in", "is outside any height in use"],
+    ["foundations:\n  P:\n    reactions:\n      dead:\n        down: 3000 kip", "3000 kip is outside any down in use (0 kip to 2000 kip)"],
+    ["columns:\n  C:\n    combined:\n      given:\n        moment x: -25000 kip-ft", "-25000 kip-ft is outside any moment x in use"],
+    ["loads:\n  bell:\n    push x: -1e9 kip", "is outside any push x in use (-2000 kip to 2000 kip)"],
     ["site:\n  ground elevation: 60000 ft", "60000 ft is outside any ground elevation in use"],
   ])("%s is an error at the value", (text, message) => {
     const { problems } = checkText(`rootfast: 1\n${text}\n`);

@@ -10,7 +10,24 @@ type Range = readonly [least: string, most: string];
 const size: Range = ["3 in", "20 ft"];
 const plan: Range = ["3 ft", "2000 ft"];
 
+/** Reactions and added forces of an open-sided structure: a larger one is pounds written as kips. */
+const force: Range = ["0 kip", "2000 kip"];
+const sideways: Range = ["-2000 kip", "2000 kip"];
+const turning: Range = ["-20000 kip-ft", "20000 kip-ft"];
+const reactions = ["columns", "foundations"].flatMap((section) =>
+  ["reactions", "combined"].flatMap((kind) => {
+    const path = `${section}.*.${kind}.*`;
+    return [[`${path}.down`, force], [`${path}.up`, force], [`${path}.shear x`, sideways], [`${path}.shear y`, sideways], [`${path}.moment x`, turning], [`${path}.moment y`, turning]] as const;
+  }),
+);
+
 const ranges: Readonly<Record<string, Range>> = {
+  ...Object.fromEntries(reactions),
+  "loads.*.down": force,
+  "loads.*.up": force,
+  "loads.*.push x": sideways,
+  "loads.*.push y": sideways,
+  "loads.*.pressure": ["-500 psf", "500 psf"],
   "site.wind speed": ["60 mph", "300 mph"],
   "site.supplied design.wind speed": ["60 mph", "300 mph"],
   "site.supplied design.ground snow": ["0 psf", "500 psf"],
@@ -144,14 +161,16 @@ const ranges: Readonly<Record<string, Range>> = {
   "ground.*.rock slope": ["0 in 12", "24 in 12"],
 };
 
-const named = new Set(["ground", "columns", "bases", "foundations"]);
+const named = new Set(["ground", "columns", "bases", "foundations", "loads"]);
+/** Fields of an entry that hold entries of their own. */
+const nested = new Set(["reactions", "combined"]);
 
 /** A little more room than written, so that the same bound in another unit is not refused by rounding. */
 const room = 1e-9;
 
 /** The range a value leaves, as it is written; undefined where it stays inside or none is known. */
 export function leftRange(keys: readonly string[], value: number, kind: KindName): Range | undefined {
-  const range = ranges[keys.map((key, i) => (i === 1 && named.has(keys[0]) ? "*" : key)).join(".")];
+  const range = ranges[keys.map((key, i) => ((i === 1 && named.has(keys[0])) || (i === 3 && nested.has(keys[2])) ? "*" : key)).join(".")];
   if (!range) return undefined;
   const [least, most] = range.map((text) => readQuantity(text, kind));
   if (!least.ok || !most.ok) return undefined;
