@@ -44,13 +44,23 @@ describe("A roof on spans between its columns", () => {
     expect(left.reduce((sum, { Fy }) => sum + Fy, 0)).toBe(7);
   });
 
-  it("knows no spans between columns that stand in no lines", () => {
-    expect(roofSpans([column(0, 0), column(5, 3), column(9, 8), column(2, 7), column(6, -4)])).toBeUndefined();
+  it("brings to a column in the middle of four what lies nearest to it", () => {
+    // 16 m square, columns at its corners and its middle: half of the square is nearest to the middle, an eighth to each corner.
+    const columns = [[0, 0], [16, 0], [8, 8], [0, 16], [16, 16]].map(([x, y]) => column(x, y));
+    const { presses } = split(columns, [even(0, 16, 0, 16)]);
+    [32, 32, 128, 32, 32].forEach((expected, i) => expect(presses[i]).toBeCloseTo(expected, 9));
+  });
+
+  it("leaves to statics what one, two or three columns take", () => {
+    expect(roofSpans([column(0, 0), column(5, 3), column(9, 8)])).toBeUndefined();
     expect(roofSpans([column(0, 0), column(8, 0)])).toBeUndefined();
   });
 
-  it("splits loads without losing any of their force or moment, columns a little off their lines too", () => {
-    const off = fc.double({ min: -0.1, max: 0.1, noNaN: true });
+  it.each([
+    ["a little off their lines", 0.1],
+    ["in no lines", 1.5],
+  ])("splits loads without losing any of their force or moment, columns %s", (_, most) => {
+    const off = fc.double({ min: -most, max: most, noNaN: true });
     const columns = fc.array(off, { minLength: 12, maxLength: 12 }).map((by) => [0, 6].flatMap((y, j) => [0, 7, 15].map((x, i) => column(x + by[2 * (3 * j + i)], y + by[2 * (3 * j + i) + 1]))));
     const load = fc.record({ x: fc.double({ min: -2, max: 17, noNaN: true }), y: fc.double({ min: -2, max: 8, noNaN: true }), F: fc.double({ min: -1e4, max: 1e4, noNaN: true }) });
     fc.assert(

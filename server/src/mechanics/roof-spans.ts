@@ -5,24 +5,40 @@
 import type { Routine, ShownValue } from "../formula/types.js";
 import { gridAlong, linesAlong, sharesOf, type ColumnGrid } from "./column-grid.js";
 import type { Forces } from "./forces.js";
+import { areaWithin, tributaryPolygon } from "./tributary.js";
 import type { PlanArea, RoofColumn, RoofLoad } from "./rigid-roof.js";
 
 /** The spans a roof has by its columns: from line to line and along each line, or along the one line there is. */
 export interface RoofSpans {
   readonly columns: readonly RoofColumn[];
-  /** One, or two where the columns stand in lines both ways; their mean counts, as columns a little off their line make them differ a little. */
+  /**
+   * One, or two where the columns stand in lines both ways; their mean counts, as columns a little off their line make them differ a little. None
+   * where the columns stand in no lines: each then takes what lies nearest to it.
+   */
   readonly grids: readonly ColumnGrid[];
 }
 
-/** The spans between the columns; undefined where they stand in no lines. */
+/** The spans between the columns; undefined where there are so few that statics alone shares a load: one, two, or three not in line. */
 export function roofSpans(columns: readonly RoofColumn[]): RoofSpans | undefined {
   const grids = [gridAlong(columns, "x"), gridAlong(columns, "y")].filter((grid) => grid !== undefined);
   if (grids.length > 0) return { columns, grids };
   const line = oneLine(columns);
-  return line && { columns, grids: [line] };
+  if (line) return { columns, grids: [line] };
+  return columns.length > 3 ? { columns, grids: [] } : undefined;
+}
+
+/** Shares by the part of the load nearest to each column; columns at one place share alike. */
+function nearestShares(columns: readonly RoofColumn[], { x1, x2, y1, y2 }: PlanArea): readonly number[] {
+  // What acts at a point is spread over a span of next to nothing.
+  const least = 1e-3;
+  const whole = { x1, x2: Math.max(x2, x1 + least), y1, y2: Math.max(y2, y1 + least) };
+  const areas = columns.map((_, i) => areaWithin(tributaryPolygon(whole, columns, i), whole));
+  const sum = areas.reduce((total, area) => total + area, 0);
+  return areas.map((area) => area / sum);
 }
 
 const sharesBy = ({ columns, grids }: RoofSpans, area: PlanArea): readonly number[] => {
+  if (grids.length === 0) return nearestShares(columns, area);
   const each = grids.map((grid) => sharesOf(grid, area, columns.length));
   return columns.map((_, i) => each.reduce((sum, shares) => sum + shares[i], 0) / each.length);
 };
@@ -91,7 +107,7 @@ export interface RoofSpansArgs {
 export const sharedBySpans: Routine<RoofSpansArgs, BySpans> = {
   id: "mechanics.roof-spans",
   title: "Weight and lift of each column by the spans of the roof",
-  method: "purlins and beams in simple spans with overhangs, by lever, for forces down and up; pushes are left to the roof as one plate",
+  method: "purlins and beams in simple spans with overhangs, by lever, or by what lies nearest to each column where they stand in no lines, for forces down and up; pushes are left to the roof as one plate",
   source: "statics of simple spans; common practice, no single source",
   run: ({ spans, loads }) => splitBySpans(spans, loads),
   show: ({ loads }, { presses }) => {
