@@ -7,11 +7,12 @@ import { plainCalc } from "../formula/calc.js";
 import { isAbove } from "../mechanics/compare.js";
 import type { Sourced, Support } from "../project/model.js";
 import type { CheckResult, State, Used } from "./result.js";
+import { sameData } from "./same-data.js";
 
 /** What was computed for one support and check, kept for the next text. */
 export interface Weighing {
   readonly result: CheckResult;
-  readonly inputs: readonly string[];
+  readonly gathered: readonly Gathered[];
   readonly demands: readonly (readonly Demand[])[];
   readonly support: Support;
   readonly reaching: readonly ColumnActions[] | NoActions;
@@ -67,8 +68,22 @@ function gatherInputs(check: CheckDecl, support: Support, place: number): Gather
   return { inputs, used, missing: [...new Set(missing)], blocks: [...new Set(blocks)] };
 }
 
-const key = (inputs: object): string =>
-  JSON.stringify(inputs, (_, value) => (typeof value === "number" && !Number.isFinite(value) ? String(value) : value));
+/**
+ * What is read of each column of a support. Columns that read the same, and a text in which nothing read has changed, share one object,
+ * so that what rests on the inputs alone is found once.
+ */
+function gatherAll(check: CheckDecl, support: Support, places: number, earlier: readonly Gathered[]): readonly Gathered[] {
+  const different: object[] = [];
+  return Array.from({ length: places }, (_, place) => {
+    const fresh = gatherInputs(check, support, place);
+    const known = different.find((inputs) => sameData(inputs, fresh.inputs));
+    if (known) return { ...fresh, inputs: known };
+    const before = earlier.find(({ inputs }) => sameData(inputs, fresh.inputs));
+    const inputs = before?.inputs ?? fresh.inputs;
+    different.push(inputs);
+    return { ...fresh, inputs };
+  });
+}
 
 const isNone = (actions: readonly ColumnActions[] | NoActions): actions is NoActions => "unknown" in actions;
 
@@ -117,16 +132,16 @@ export function weighCheck(
   // Columns on one pad press on the ground together.
   const isOne = check.wholePad === true && sharesPad(support);
   const demands = isOne ? [demandsTogether(each, support.places)] : each;
-  const gathered: Gathered[] = [];
+  let gathered: readonly Gathered[] = [];
   const done = (state: State, more: Partial<CheckResult> = {}): Weighing => ({
     result: { check, support, state, place: 0, inputs: gathered[0]?.inputs ?? {}, used: gathered[0]?.used ?? [], at: fallback, ...more },
-    inputs: gathered.map((g) => key(g.inputs) + g.missing.join() + g.blocks.join()),
+    gathered,
     demands,
     support,
     reaching: actions,
   });
   try {
-    for (let place = 0; place < demands.length; place += 1) gathered.push(gatherInputs(check, support, place));
+    gathered = gatherAll(check, support, demands.length, earlier?.gathered ?? []);
     const fresh = done("holds");
     if (earlier && sameWork(earlier, fresh) && !none) {
       // Same numbers, perhaps written elsewhere: the answer stays, its places are renewed.
@@ -149,8 +164,8 @@ export function weighCheck(
 
 function sameWork(a: Weighing, b: Weighing): boolean {
   return (
-    a.inputs.length === b.inputs.length &&
-    a.inputs.every((text, i) => text === b.inputs[i]) &&
+    a.gathered.length === b.gathered.length &&
+    a.gathered.every((one, i) => one.inputs === b.gathered[i].inputs && sameData(one.missing, b.gathered[i].missing) && sameData(one.blocks, b.gathered[i].blocks)) &&
     a.demands.length === b.demands.length &&
     a.demands.every((list, i) => list === b.demands[i])
   );
@@ -176,20 +191,37 @@ const rounding = 1e-10;
 const ratioOf = (weighed: Weighed): number =>
   weighed.demand <= 0 ? 0 : weighed.capacity > 0 ? weighed.demand / weighed.capacity : Number.POSITIVE_INFINITY;
 
+/** A combination at one of the columns. */
+interface Candidate {
+  readonly demand: Demand;
+  readonly place: number;
+}
+
 /** Of a check that says what makes its demand grow: the combinations of which none other is as large in everything. */
-function largest({ measures }: CheckDecl, inputs: object, demands: readonly Demand[]): readonly Demand[] {
-  if (!measures || demands.length < 2) return demands;
+function largest({ measures }: CheckDecl, inputs: object, candidates: readonly Candidate[]): readonly Candidate[] {
+  if (!measures || candidates.length < 2) return candidates;
   const isBelow = (a: readonly number[], b: readonly number[]): boolean => a.every((size, i) => size <= b[i]);
-  const front: { readonly demand: Demand; readonly sizes: readonly number[] }[] = [];
-  for (const demand of demands) {
-    if (demand.beyond !== undefined) continue;
-    const sizes = measures(inputs, demand, plainCalc);
+  const front: { readonly candidate: Candidate; readonly sizes: readonly number[] }[] = [];
+  for (const candidate of candidates) {
+    if (candidate.demand.beyond !== undefined) continue;
+    const sizes = measures(inputs, candidate.demand, plainCalc);
     if (front.some((other) => isBelow(sizes, other.sizes))) continue;
     for (let i = front.length - 1; i >= 0; i -= 1) if (isBelow(front[i].sizes, sizes)) front.splice(i, 1);
-    front.push({ demand, sizes });
+    front.push({ candidate, sizes });
   }
   // One that is outside a range says so, however small it is.
-  return [...demands.filter(({ beyond }) => beyond !== undefined), ...front.map(({ demand }) => demand)];
+  return [...candidates.filter(({ demand }) => demand.beyond !== undefined), ...front.map(({ candidate }) => candidate)];
+}
+
+/** The combinations to try, column by column; of columns that read the same, the largest among all of them. */
+function tried(check: CheckDecl, gathered: readonly Gathered[], demands: readonly (readonly Demand[])[]): readonly Candidate[] {
+  const alike = new Map<object, Candidate[]>();
+  for (const [place, { inputs }] of gathered.entries()) {
+    const candidates = alike.get(inputs) ?? [];
+    for (const demand of demands[place]) candidates.push({ demand, place });
+    alike.set(inputs, candidates);
+  }
+  return [...alike].flatMap(([inputs, candidates]) => largest(check, inputs, candidates));
 }
 
 /** The largest demand on a check whose strength is missing, where the check says what it does. */
@@ -210,25 +242,23 @@ function largestTried(check: CheckDecl, gathered: readonly Gathered[], demands: 
 function worstOf(check: CheckDecl, gathered: readonly Gathered[], demands: readonly (readonly Demand[])[], nearFrom: number, tally: Tally): Partial<CheckResult> {
   let worst: { ratio: number; weighed: Weighed; demand: Demand; place: number } | undefined;
   let stopped: { because: string; demand: Demand; place: number } | undefined;
-  for (let place = 0; place < gathered.length; place += 1) {
-    for (const demand of largest(check, gathered[place].inputs, demands[place])) {
-      if (demand.beyond !== undefined) {
-        stopped ??= { because: demand.beyond, demand, place };
-        continue;
-      }
-      tally.evaluations += 1;
-      const outcome: Outcome = check.evaluate(gathered[place].inputs, demand, plainCalc);
-      if (outcome.type === "unchecked") {
-        stopped ??= { because: outcome.because, demand, place };
-        continue;
-      }
-      if (!Number.isFinite(outcome.demand) || !Number.isFinite(outcome.capacity)) {
-        stopped ??= { because: `the numbers leave the range of the method in ${demand.label}`, demand, place };
-        continue;
-      }
-      const ratio = ratioOf(outcome);
-      if (!worst || ratio > worst.ratio) worst = ratio > 0 && ratio < rounding ? { ratio: 0, weighed: { ...outcome, demand: 0 }, demand, place } : { ratio, weighed: outcome, demand, place };
+  for (const { demand, place } of tried(check, gathered, demands)) {
+    if (demand.beyond !== undefined) {
+      stopped ??= { because: demand.beyond, demand, place };
+      continue;
     }
+    tally.evaluations += 1;
+    const outcome: Outcome = check.evaluate(gathered[place].inputs, demand, plainCalc);
+    if (outcome.type === "unchecked") {
+      stopped ??= { because: outcome.because, demand, place };
+      continue;
+    }
+    if (!Number.isFinite(outcome.demand) || !Number.isFinite(outcome.capacity)) {
+      stopped ??= { because: `the numbers leave the range of the method in ${demand.label}`, demand, place };
+      continue;
+    }
+    const ratio = ratioOf(outcome);
+    if (!worst || ratio > worst.ratio) worst = ratio > 0 && ratio < rounding ? { ratio: 0, weighed: { ...outcome, demand: 0 }, demand, place } : { ratio, weighed: outcome, demand, place };
   }
   const over = worst !== undefined && worst.ratio > 1;
   // Something over is said even where another combination could not be weighed; otherwise one unknown leaves the whole unknown.
