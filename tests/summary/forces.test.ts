@@ -133,6 +133,16 @@ describe("formats", () => {
     });
   });
 
+  it("a twist has a column of its own where one is stated, 0 in rows without it", () => {
+    const twisted = forcesOf(checkText(alone("post").replace("moment y: 4 kip-ft", "moment y: 4 kip-ft\n        twist: 1.5 kip-ft")));
+    const lines = forcesCsv(twisted).trimEnd().split("\r\n");
+    expect(lines[0]).toMatch(/,My \(kip-ft\),Mz \(kip-ft\)$/u);
+    expect(lines.find((line) => line.includes("unfactored,wind from west,base"))).toMatch(/,1\.5$/u);
+    expect(lines.find((line) => line.includes("unfactored,dead,base"))).toMatch(/,0$/u);
+    expect(forcesMarkdown(twisted)).toMatch(/\| My \(kip-ft\) \| Mz \(kip-ft\) \|\n\| --- \| ---: \| ---: \| ---: \| ---: \| ---: \| ---: \|/u);
+    expect(forcesMarkdown(structures)).not.toContain("Mz");
+  });
+
   it("CSV in SI carries its own units, and another document its own heads", () => {
     const text = `${alone("one")}---\n${alone("two").replace("rootfast: 1", "rootfast: 1\nproject:\n  units: SI")}`;
     const csv = forcesCsv(forcesOf(checkText(text)));

@@ -14,7 +14,12 @@ export interface StructureForces {
   readonly without: readonly { readonly support: string; readonly because: string }[];
 }
 
-const kindOf: Readonly<Record<Component, KindName>> = { P: "force", Vx: "force", Vy: "force", Mx: "moment", My: "moment" };
+/** What stands in a table: a twist about the column's own axis only where some row has one. */
+type Shown = Component | "Mz";
+
+const kindOf: Readonly<Record<Shown, KindName>> = { P: "force", Vx: "force", Vy: "force", Mx: "moment", My: "moment", Mz: "moment" };
+
+const shownOf = (rows: readonly ForceRow[]): readonly Shown[] => (rows.some(({ forces }) => (forces.Mz ?? 0) !== 0) ? [...components, "Mz"] : components);
 
 /** The forces of a structure: its supports with what reaches them. */
 export function structureForces(
@@ -40,7 +45,7 @@ const numeral = (value: number | undefined, kind: KindName, system: UnitSystem):
 
 const unitOf = (kind: KindName, system: UnitSystem): string => kinds[kind][system].unit;
 
-const heads = (system: UnitSystem): readonly string[] => [
+const heads = (system: UnitSystem, shown: readonly Shown[]): readonly string[] => [
   "structure",
   "support",
   "column",
@@ -49,10 +54,12 @@ const heads = (system: UnitSystem): readonly string[] => [
   "level",
   "load case or combination",
   "section",
-  ...components.map((component) => `${component} (${unitOf(kindOf[component], system)})`),
+  ...shown.map((component) => `${component} (${unitOf(kindOf[component], system)})`),
 ];
 
-const cellsOf = (structure: string, row: ForceRow, system: UnitSystem): readonly string[] => [
+const numbersOf = ({ forces }: ForceRow, system: UnitSystem, shown: readonly Shown[]): readonly string[] => shown.map((component) => numeral(component === "Mz" ? (forces.Mz ?? 0) : forces[component], kindOf[component], system));
+
+const cellsOf = (structure: string, row: ForceRow, system: UnitSystem, shown: readonly Shown[]): readonly string[] => [
   structure,
   row.support,
   String(row.column),
@@ -61,7 +68,7 @@ const cellsOf = (structure: string, row: ForceRow, system: UnitSystem): readonly
   row.level,
   row.what,
   row.section,
-  ...components.map((component) => numeral(row.forces[component], kindOf[component], system)),
+  ...numbersOf(row, system, shown),
 ];
 
 /** How many of the first cells are words; what looks like a formula in them is kept from being one in a spreadsheet. */
@@ -76,12 +83,14 @@ const csvLine = (cells: readonly string[]): string => `${cells.map(csvCell).join
 
 /** Comma-separated values (RFC 4180), one row to a section; the heads carry the units, and begin again where another structure has others. */
 export function forcesCsv(structures: readonly StructureForces[]): string {
+  // One set of columns for the whole file.
+  const shown = shownOf(structures.flatMap(({ rows }) => rows));
   let system: UnitSystem | undefined;
   let text = "";
   for (const { structure, rows, system: own } of structures) {
-    if (own !== system) text += csvLine(heads(own));
+    if (own !== system) text += csvLine(heads(own, shown));
     system = own;
-    for (const row of rows) text += csvLine(cellsOf(structure, row, own));
+    for (const row of rows) text += csvLine(cellsOf(structure, row, own, shown));
   }
   return text;
 }
@@ -98,11 +107,12 @@ export function forcesMarkdown(structures: readonly StructureForces[]): string {
       if (group) group.push(row);
       else groups.set(title, [row]);
     }
-    const head = ["Load case or combination", ...components.map((component) => `${component} (${unitOf(kindOf[component], system)})`)];
+    const shown = shownOf(rows);
+    const head = ["Load case or combination", ...shown.map((component) => `${component} (${unitOf(kindOf[component], system)})`)];
     for (const [title, group] of groups) {
-      const body = group.map((row) => [row.what, ...components.map((component) => numeral(row.forces[component], kindOf[component], system))]);
+      const body = group.map((row) => [row.what, ...numbersOf(row, system, shown)]);
       const lines = [head, ...body].map((cells) => `| ${cells.map(escapeMarkdown).join(" | ")} |`);
-      parts.push(`## ${escapeMarkdown(title)}`, [lines[0], `| --- ${"| ---: ".repeat(components.length)}|`, ...lines.slice(1)].join("\n"));
+      parts.push(`## ${escapeMarkdown(title)}`, [lines[0], `| --- ${"| ---: ".repeat(shown.length)}|`, ...lines.slice(1)].join("\n"));
     }
     for (const { support, because } of without) parts.push(escapeMarkdown(`${support}: no loads, ${because}.`));
   }
