@@ -147,6 +147,7 @@ const ranges: Readonly<Record<string, Range>> = {
   "foundations.*.height": ["0.2 ft", "40 ft"],
   "foundations.*.above grade": ["0 in", "40 ft"],
   "foundations.*.movement limit": ["0.05 in", "6 in"],
+  "foundations.*.bar lap": ["3 in", "20 ft"],
   "foundations.*.settlement limit": ["0.05 in", "12 in"],
   "foundations.*.rotation limit": ["0.02 deg", "5 deg"],
   "foundations.*.dowels.into rock": ["1 in", "60 ft"],

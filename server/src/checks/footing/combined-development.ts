@@ -53,7 +53,7 @@ export const combinedDevelopment = check({
   editions: padEditions,
   fails: "The bars end too soon beyond a column and pull out before they yield.",
   seen: "A strip cracked at its last column, with bars that have slipped at its end.",
-  range: "Uncoated deformed bars in one piece from cover to cover, straight or with standard hooks at both ends; the largest moment of the pad is taken at the last columns. Laps and bars that end within the pad are not looked at.",
+  range: "Uncoated deformed bars in one piece from cover to cover, straight or with standard hooks at both ends; the largest moment of the pad is taken at the last columns. Their lap has a check of its own where it is stated; bars that end within the pad are not looked at.",
   formulas: [...alongFormulas, ...bendingFormulas, bandWidth, bandSteel, acrossMoment, rootStrength, ...developmentFormulas, farFace, lengthAtHand, beyondInnerFace, lengthNeeded],
   applies: isShared,
   inputs: (support, gather): Inputs => {

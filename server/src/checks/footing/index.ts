@@ -1,4 +1,5 @@
 import type { CheckDecl } from "../contract.js";
+import { footingBarLap } from "./bar-lap.js";
 import { footingBarSpacing } from "./bar-spacing.js";
 import { footingBearing } from "./bearing.js";
 import { bearingCapacity } from "./bearing-capacity.js";
@@ -50,6 +51,7 @@ export const footingChecks: readonly CheckDecl[] = [
   footingBarSpacing,
   footingLeastDepth,
   footingDevelopment,
+  footingBarLap,
   ...pedestalConcrete,
   footingBeamStrength,
   ...footingBeamDetails,

@@ -128,6 +128,7 @@ export const foundations = named(
     "bottom bars": mats("bottom"),
     "top bars": mats("top"),
     "hooked bars": yesNo("Whether the bars of the pad end in standard hooks.", { assumed: { text: "no", source: "the safe side for their development" } }),
+    "bar lap": quantity("length", "Length over which the bars of a pad lie beside each other where they are not in one piece.", { units: ["in", "mm"] }),
     "bar grade": choice(["Gr 60", "Gr 80"], "Grade of the bars of a footing, and of the vertical bars of a pier.", { assumed: { text: "Gr 60", source: "the usual grade; ASTM A615" } }),
     cover: quantity("length", "Clear cover of the bars: those of a footing, and the ties of a pier or pedestal that holds rods.", { assumed: { text: "3 in", source: "concrete cast against the ground; ACI 318-19 Table 20.5.1.3.1" }, units: ["in", "mm"] }),
     backfill: choice(["loose", "compacted and tested"], "How the soil beside and above a footing is put back. Loose soil loads the ground but is not counted to hold the footing down or to stand against its side.", {
