@@ -3,28 +3,11 @@ import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkText, type Checked } from "../../server/src/engine/check-text.js";
-import { buildReport } from "../../server/src/engine/report.js";
 import { notebook, withChange } from "../protocol/notebooks.js";
+import { reportOf, sound } from "./sound.js";
 
 const folder = join(__dirname, "../../samples");
 const samples = readdirSync(folder).map((name) => [name, readFileSync(join(folder, name), "utf8")] as const);
-
-const reportOf = (checked: Checked) => buildReport(checked, { file: "x", steps: true });
-
-/** What has to be so of any report: places inside the text, finite numbers, states that agree with them. */
-function sound(text: string, checked: Checked): void {
-  const { problems, structures } = reportOf(checked);
-  const lines = text.split(/\r\n|\r|\n/u);
-  for (const { place, message } of [...problems, ...structures.flatMap(({ supports }) => supports.flatMap(({ findings }) => findings))]) {
-    expect(message).not.toMatch(/\bNaN\b|\bInfinity\b|undefined|\[object|the check itself failed|the rule itself failed/u);
-    expect(place.endLine).toBeLessThan(lines.length);
-    expect(place.character).toBeLessThanOrEqual(lines[place.line].length + 1);
-  }
-  for (const finding of structures.flatMap(({ supports }) => supports.flatMap(({ findings }) => findings))) {
-    for (const amount of [finding.demand, finding.capacity]) if (amount) expect(Number.isFinite(amount.value), finding.message).toBe(true);
-    if (finding.state === "holds" || finding.state === "near") expect(finding.ratio ?? 0).toBeLessThanOrEqual(1);
-  }
-}
 
 describe("Any text is answered", () => {
   it.each(samples)("every prefix of %s, as somebody types it", (_, text) => {
