@@ -85,7 +85,7 @@ const wallLines = linesOf("wall", isWall, [
     id: "wall.earth",
     line: "Earth pressure, surcharge and water on a wall, with overturning, sliding and bearing.",
     by: ["wall.overturning", "wall.sliding", "wall.bearing", "wall.uplift", "rock.bearing"],
-    left: "Earth pressure on a wall: battered backs, layered fill, point and strip loads behind it, compaction, expansive and frozen fill, the push of the soil in an earthquake, walls held back by anchors, and the slope as a whole.",
+    left: "Earth pressure on a wall: battered backs, layered fill, point and strip loads behind it, compaction, expansive and frozen fill, the push of the soil in an earthquake where no seismic coefficient of the fill is stated or the soil is at rest or in water, walls held back by anchors, and the slope as a whole.",
   },
   {
     id: "wall.stem",

@@ -176,6 +176,19 @@ export const momentOfWeight = formula({
   symbols: { M_W: { kind: "moment", meaning: "moment of the weights about the edge of the toe" }, ...parts, B: width, b_t: toe, t_w: thickness, b_h: heel },
 });
 
+export const heelPlane = formula({
+  id: "wall.heel-plane",
+  text: "H = h_h + t_f + m * b_h",
+  source: "geometry: the plane through the end of the heel, up to the ground",
+  symbols: {
+    H: { kind: "distance", meaning: "height of the plane the soil presses on" },
+    h_h: { kind: "distance", meaning: "height of the soil on the heel, at the wall" },
+    t_f: { kind: "length", meaning: "thickness of the strip footing", field: "foundations.*.footing.thickness" },
+    m: { kind: "slope", meaning: "rise over run of the ground behind the wall", field: "foundations.*.fill.slope" },
+    b_h: { kind: "length", meaning: "heel of the strip footing", field: "foundations.*.footing.heel" },
+  },
+});
+
 export const weightFormulas = [stripWeight, stemWeight, toeSoil, heelSoil, wedgeSoil, weightTogether, momentOfWeight] as const;
 
 export const apart = formula({

@@ -25,6 +25,8 @@ export interface EarthInputs {
   readonly surcharge: number;
   /** Depth of the water below the top of the soil at the wall, m; undefined where a drain keeps it out. */
   readonly water: number | undefined;
+  /** Horizontal seismic coefficient, where it is stated. */
+  readonly shaking?: number | undefined;
 }
 
 /** What the pressure is made of, once its coefficient is known. */
@@ -165,7 +167,7 @@ export function readEarth(support: Support, gather: Gather): EarthInputs {
   const method = (fill && gather.needs(fill.method, "method of the earth pressure (at rest, Rankine, Coulomb or equivalent fluid)")) ?? "at rest";
   const gamma = gather.need(fill?.["unit weight"], "unit weight of the soil held back");
   const byAngle = method !== "equivalent fluid";
-  const phi = byAngle ? gather.need(fill?.["friction angle"], "friction angle of the soil held back") : 0;
+  const phi = byAngle ? gather.need(fill?.["friction angle"], "friction angle of the soil held back") : (gather.may(fill?.["friction angle"]) ?? 0);
   const delta = method === "Coulomb" ? gather.need(fill?.["wall friction"], "wall friction of the soil held back, for Coulomb's method") : 0;
   const fluid = byAngle ? 0 : gather.need(fill?.["equivalent fluid"], "equivalent fluid weight of the soil held back");
   const slope = gather.may(fill?.slope) ?? 0;
@@ -180,7 +182,7 @@ export function readEarth(support: Support, gather: Gather): EarthInputs {
   if (!byAngle && drained === false) gather.block("an equivalent fluid weight goes with drained soil: drain the wall, or name another method");
   if (!byAngle && slope > 0) gather.block("an equivalent fluid weight holds for the slope it was given for: choose Rankine or Coulomb for sloping ground");
   const cohesion = gather.may(fill?.cohesion) ?? 0;
-  return { method, phi, delta, slope, fluid, gamma, saturated: gather.may(fill?.["saturated weight"]) ?? gamma, cohesion, surcharge, water };
+  return { method, phi, delta, slope, fluid, gamma, saturated: gather.may(fill?.["saturated weight"]) ?? gamma, cohesion, surcharge, water, shaking: gather.may(fill?.["seismic coefficient"]) };
 }
 
 /** The coefficient by the method named, and what goes with it. */

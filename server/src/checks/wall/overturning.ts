@@ -95,7 +95,7 @@ export const wallOverturning = check({
   fails: "The soil behind the wall and the push on its post have more moment about an edge of the footing than all that rests on it holds.",
   seen: "A wall that leans outward, its posts leaning with it.",
   range:
-    "The length of wall that acts with one post as a rigid body, the post on the middle of its thickness; and a length without a post, where soil is held back. Where both stand the whole wall stands, for its moments are the sums of theirs. With the fill, and without it; about the toe, and about the heel. Soil before the wall holds nothing here, and soil on the footing only where it is held back or is compacted and tested. A surcharge presses and does not hold; a key weighs nothing. A wall doweled to rock is held by its dowels instead.",
+    "The length of wall that acts with one post as a rigid body, the post on the middle of its thickness; and a length without a post, where soil is held back. Where both stand the whole wall stands, for its moments are the sums of theirs. With the fill, and without it; about the toe, and about the heel. Soil before the wall holds nothing here, and soil on the footing only where it is held back or is compacted and tested. A surcharge presses and does not hold; a key weighs nothing. An earthquake shakes the fill outward by the seismic coefficient stated for it. A wall doweled to rock is held by its dowels instead.",
   formulas: [...situationFormulas, ...weightFormulas, ...earthFormulas, turnsOnToe, holdsOnToe, turnsOnHeel, holdsOnHeel, safely],
   applies: (support) => isWall(support) && !isDoweledWall(support),
   inputs: readStability,

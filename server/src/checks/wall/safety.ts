@@ -24,12 +24,15 @@ export const earthFactor = { allowable: { adds: 1, resists: 0.6 }, strength: { a
 
 export const isShaken = (demand: Demand): boolean => demand.combination.terms.some(({ type }) => type === "E");
 
+/** Factor of the earthquake in the combination. */
+export const quakeFactor = (demand: Demand): number => Math.max(0, ...demand.combination.terms.map(({ type, factor }) => (type === "E" ? Math.abs(factor) : 0)));
+
 const dynamic = new Set(["D", "E", "F"]);
 
 /** Why a combination with earthquake cannot be answered for a wall that holds soil back. */
 export function shakenFill({ earth, category }: Pick<StabilityInputs, "earth" | "category">, demand: Demand): string | undefined {
   if (!earth || category === undefined || !dynamic.has(category) || !isShaken(demand)) return undefined;
-  return `in seismic design category ${category} the soil behind a wall presses more while it shakes (IBC 2021 1803.5.12), and that push is not worked out: it comes from the geotechnical report, and the wall is then designed by hand`;
+  return `in seismic design category ${category} the soil behind a wall presses more while it shakes (IBC 2021 1803.5.12), and by how much is not known here: state the seismic coefficient of the fill, as the geotechnical report gives it, or have the wall designed by hand`;
 }
 
 export interface Safety {
@@ -45,7 +48,7 @@ export function safetyOf(inputs: StabilityInputs, drives: boolean, factor: numbe
   if (factor < 1) return { factor: 1, note: "The dead load is reduced in this combination: no further factor of safety (ASCE 7-22 2.4.1)." };
   if (drives) {
     return isShaken(demand)
-      ? { factor: 1.1, note: "A wall that holds soil back is held to a factor of safety of 1.1 with earthquake (IBC 2021 1807.2.3); the earthquake on the soil itself is left out in seismic design categories A to C." }
+      ? { factor: 1.1, note: `A wall that holds soil back is held to a factor of safety of 1.1 with earthquake (IBC 2021 1807.2.3)${inputs.earth?.shaking === undefined ? "; the earthquake on the soil itself is left out in seismic design categories A to C" : ""}.` }
       : { factor: 1.5, note: "A wall that holds soil back is held to a factor of safety of 1.5 on dead load that is not reduced (IBC 2021 1807.2.3)." };
   }
   return inputs.definition === "factored dead load" ? { factor: 1, note: "" } : { factor: 1.5, note: "The job asks for a factor of safety of 1.5 on dead load that is not reduced." };

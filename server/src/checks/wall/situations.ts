@@ -7,8 +7,9 @@ import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import { momentX, momentY } from "../pier/grade-forces.js";
 import { calculatedOnce } from "../once.js";
-import { type Soil, type WallBody, type Weights, weightsOf } from "./body.js";
-import { downDrag, earthOf, pushAbove } from "./earth.js";
+import { heelPlane, type Soil, type WallBody, type Weights, weightsOf } from "./body.js";
+import { downDrag, type EarthInputs, earthOf, pushAbove } from "./earth.js";
+import { pushWithQuake, quakeOn, shakingFormulas, turnWithQuake } from "./shaking.js";
 
 const range = [-1e5, 1e5] as const;
 const axial = { kind: "force", meaning: "axial force at the column base, compression positive", range } as const;
@@ -70,19 +71,6 @@ export const postFromToe = formula({
   text: "x_p = b_t + t_w / 2",
   source: "geometry: the post on the middle of the wall's thickness",
   symbols: { x_p: { kind: "length", meaning: "from the edge of the toe to the post" }, b_t: { kind: "length", meaning: "toe of the strip footing", field: "foundations.*.footing.toe" }, t_w: { kind: "length", meaning: "thickness of the wall", field: "foundations.*.thickness" } },
-});
-
-export const heelPlane = formula({
-  id: "wall.heel-plane",
-  text: "H = h_h + t_f + m * b_h",
-  source: "geometry: the plane through the end of the heel, up to the ground",
-  symbols: {
-    H: { kind: "distance", meaning: "height of the plane the soil presses on" },
-    h_h: { kind: "distance", meaning: "height of the soil on the heel, at the wall" },
-    t_f: { kind: "length", meaning: "thickness of the strip footing", field: "foundations.*.footing.thickness" },
-    m: { kind: "slope", meaning: "rise over run of the ground behind the wall", field: "foundations.*.fill.slope" },
-    b_h: { kind: "length", meaning: "heel of the strip footing", field: "foundations.*.footing.heel" },
-  },
 });
 
 export const waterInPlane = formula({
@@ -187,6 +175,8 @@ export interface Situation {
   readonly hasFill: boolean;
   readonly hasPost: boolean;
   readonly soil: Soil;
+  /** Factor of an earthquake that shakes the fill; left out where none does. */
+  readonly quake?: number;
 }
 
 /** The situations of a wall: one where it holds nothing back. */
@@ -199,6 +189,19 @@ const retaining: readonly Situation[] = [
   { words: "without the fill", hasFill: false, hasPost: true, soil: "holds without the fill" },
   { words: "with the fill, on a length of wall without a post", hasFill: true, hasPost: false, soil: "holds with the fill" },
 ];
+
+/** The fill shaken by an earthquake of that factor, with the post and away from it. */
+export const shakenSituations = (quake: number): readonly Situation[] => [
+  { words: "with the fill behind the wall, which the earthquake shakes outward", hasFill: true, hasPost: true, soil: "holds with the fill", quake },
+  { words: "with the fill, which the earthquake shakes outward, on a length of wall without a post", hasFill: true, hasPost: false, soil: "holds with the fill", quake },
+];
+
+function withQuake(body: WallBody, post: Post, f_E: number, calc: Calc): Post {
+  const { earth } = body;
+  if (!earth) return post;
+  const { P_q, M_q, F_i, M_i } = quakeOn(body as WallBody & { earth: EarthInputs }, calc);
+  return { ...post, across: calc(pushWithQuake, { V_n: post.across, f_E, P_q, F_i }), turn: calc(turnWithQuake, { M_n: post.turn, f_E, M_q, M_i }) };
+}
 
 export interface Acting {
   readonly post: Post;
@@ -213,8 +216,9 @@ export interface Acting {
 export function actingIn(body: WallBody, situation: Situation, post: Post, soil: Soil, calc: Calc): Acting {
   const hasWater = body.lowWater > 0 || (situation.hasFill && body.highWater > 0);
   const water = { h_wt: body.lowWater, h_wh: situation.hasFill ? body.highWater : body.lowWater, B: body.width, L_r: body.run };
+  const forces = situation.hasPost ? post : noPost;
   return {
-    post: situation.hasPost ? post : noPost,
+    post: situation.quake === undefined ? forces : withQuake(body, forces, situation.quake, calc),
     fill: situation.hasFill ? fillOf(body, calc) : noFill,
     weights: weightsOf(body, soil, calc),
     lift: hasWater ? calc(waterLift, water) : 0,
@@ -229,4 +233,4 @@ export function governs(body: WallBody, { words, hasPost }: Situation, { turn }:
   return `Governs: ${words}${wind}.`;
 }
 
-export const situationFormulas = [wallArm, momentX, momentY, pushAcross, pushAlong, turnAcross, turnAlong, postFromToe, heelPlane, waterInPlane, overRun, momentOverRun, downDrag, dragOverRun, waterLift, waterTurn] as const;
+export const situationFormulas = [wallArm, momentX, momentY, pushAcross, pushAlong, turnAcross, turnAlong, postFromToe, heelPlane, waterInPlane, overRun, momentOverRun, downDrag, dragOverRun, waterLift, waterTurn, ...shakingFormulas] as const;

@@ -44,6 +44,7 @@ const fill = record("The soil a wall holds back, and how it presses.", {
   "wall friction": quantity("angle", "Angle of friction between soil and wall, for Coulomb's method; two thirds of the friction angle is usual against rough concrete (from memory).", { bounds: "zero or more", units: ["deg"] }),
   slope: quantity("slope", "Slope of the ground that rises behind the wall; left out, it is level.", { bounds: "zero or more" }),
   surcharge: quantity("pressure", "Load on the ground behind the wall, the same all over: 250 psf where vehicles come near is usual (from memory). Write 0 psf where nothing can stand there.", { bounds: "zero or more" }),
+  "seismic coefficient": number("Horizontal coefficient k_h by which an earthquake shakes the soil held back, from the geotechnical report; half of the peak ground acceleration is usual where the wall can give way (from memory).", { least: 0, most: 0.6 }),
   drained: yesNo("Whether a drain behind the wall with free outlets keeps water from standing there."),
   water: quantity("distance", "Depth of the standing water below the top of the soil at the wall, where no drain keeps it out.", { bounds: "zero or more" }),
 });
