@@ -47,7 +47,7 @@ describe("A sample with slips in it", () => {
       fc.property(anyText, (text) => {
         sound(text, checkText(text));
       }),
-      { numRuns: 50, endOnFailure: true },
+      { numRuns: 30, endOnFailure: true },
     );
   }, 120_000);
 });
