@@ -49,9 +49,9 @@ export const loadLines = linesOf("loads", carriesRoof, [
   },
   {
     id: "loads.way-down",
-    line: "The way down from the roof to the columns: by a roof rigid in its plane, with torsion and unequal columns, by tributary width, or the worse of both; columns fixed, knee-braced, braced or leaning in each plan direction, on bases that do not turn or give by a stated stiffness.",
+    line: "The way down from the roof to the columns: by a roof rigid in its plane, with torsion and unequal columns, its weight and lift by its spans, by tributary width, or the worse of both; columns fixed, knee-braced, braced or leaning in each plan direction, on bases that do not turn or give by a stated stiffness.",
     by: ["loads.rigid-roof", "loads.tributary", "loads.frame", "column.bracket", "column.knee-brace"],
-    left: "The shear of a column between its knee brace and its top, the bending of roof framing where a knee brace meets it, roofs neither rigid nor free in their plane, the strength of the rods of a braced bay and of what ties them, and purlins continuous over more than one span.",
+    left: "The shear of a column between its knee brace and its top, the bending of roof framing where a knee brace meets it, roofs neither rigid nor free in their plane, the strength of the rods of a braced bay and of what ties them, purlins continuous over more than one span, which press more on the columns they run over, and the twisting of a roof along its one line of columns, all of which are taken to share alike what turns it about the line.",
   },
   {
     id: "loads.second-order",
