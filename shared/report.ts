@@ -159,6 +159,8 @@ export interface SupportReport {
 }
 
 export interface StructureReport {
+  /** The columns seen from above, with their numbers. */
+  readonly plan?: DrawingReport;
   /** The load path, roof to ground, drawn. */
   readonly loadPath?: readonly DrawingReport[];
   readonly name: string;

@@ -132,6 +132,7 @@ export const sheet = (input: SheetInput, drawn: Drawn): HTMLElement => {
       missing(input),
       support && (support.drawings ?? []).length > 0 && h("section", { "data-key": "drawings", "aria-labelledby": "drawings" }, h("h2", { id: "drawings" }, "Drawn to scale"), figures(support.drawings, "support")),
       support && [checks(support, drawn), loads(support, input.reply.signConvention), notCovered(support.notCovered)],
+      structure?.plan && h("section", { "data-key": "plan", "aria-labelledby": "plan" }, h("h2", { id: "plan" }, "Plan of the columns"), figures([structure.plan], "plan")),
       structure && (structure.loadPath ?? []).length > 0 && h("section", { "data-key": "load-path", "aria-labelledby": "load-path" }, h("h2", { id: "load-path" }, "Load path"), figures(structure.loadPath, "load-path")),
       structure && [loadDerivations(structure, drawn.isOpen), assumptions(structure), openItems(structure), criteria(structure)],
       cautions(warned),

@@ -24,6 +24,7 @@ import { levelsTried } from "../checks/contract.js";
 import { loadPathGraph } from "../checks/site/load-path-graph.js";
 import { notCoveredText } from "../checks/coverage.js";
 import type { Demand } from "../actions/demand.js";
+import { columnsPlan } from "../drawing/columns-plan.js";
 import { loadPathPictures } from "../drawing/load-path.js";
 import type { Show } from "../drawing/picture.js";
 import { picturesOf } from "../drawing/pictures.js";
@@ -99,6 +100,7 @@ export function structureReport(document: CheckedDocument, lines: LineIndex, opt
     })),
     asBuilt: asBuiltOf(document, lines),
     loads: options.supports === false ? undefined : loadsReport(document),
+    plan: options.drawings ? columnsPlan(structure, (value, kind) => format(value, kind, system)) : undefined,
     loadPath: options.drawings ? loadPathPictures(loadPathGraph(structure), structure.supports) : undefined,
     openItems: structure.confirm.map((item) => item.value),
     loadDerivations: options.steps

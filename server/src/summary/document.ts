@@ -137,6 +137,7 @@ function structureBlocks(structure: StructureReport, file: string): Block[] {
   blocks.push(...loadPage(structure));
   if (structure.loadPath) blocks.push(heading(2, "Load path"), ...structure.loadPath.map((drawn): Block => ({ type: "figure", ...drawn })));
   blocks.push(heading(2, "Loads and checks by support"));
+  if (structure.plan) blocks.push({ type: "figure", ...structure.plan });
   blocks.push({ type: "figure", svg: signConvention(), caption: signConventionWords });
   for (const support of structure.supports) {
     const drawn = support.drawings ?? [];
