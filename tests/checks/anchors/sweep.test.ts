@@ -27,6 +27,7 @@ const step = 0.005;
  * - friction carries all of a shear or nothing, and nothing where the base lifts (practice);
  * - the plate bends on a line along a side of the tube, or on the diagonal across its corner, by where the rod stands, and the diagonal counts less
  *   width (practice);
+ * - the one-way formulas ask the far row of rods alone while the plate bears at all, and every rod where it is lifted clear (AISC Design Guide 1, 4.3);
  * - rods below leveling nuts bend from a clear gap of one diameter on, and not below (sign structures of AASHTO).
  *
  * Each is known by what differs on the way to the answer just before and just after the jump.
@@ -41,6 +42,7 @@ const jumpsOfTheStandard: readonly RegExp[] = [
   /anchors\.pryout-factor k_cp=/u,
   /Friction|friction/u,
   /off a corner of the tube|off a side of the tube/u,
+  /base\.lifted-rod/u,
   /no more than one rod diameter/u,
 ];
 

@@ -35,12 +35,13 @@ export interface Drawn {
     readonly category: string;
     readonly inEarthquake: "overstrength" | "overstrength included" | "stretch length";
     readonly isShaken: boolean;
+    readonly isTwisted: boolean;
   };
   readonly sizes: Readonly<Record<SizeName, number>>;
 }
 
-export const sizeNames = ["pier", "depth", "plate", "thickness", "spacingX", "spacingY", "embedment", "fc", "hook", "grout", "up", "Vx", "Vy", "Mx", "My", "leg", "gap", "shaking", "overstrength"] as const;
-export const forceNames = ["up", "Vx", "Vy", "Mx", "My"] as const;
+export const sizeNames = ["pier", "depth", "plate", "thickness", "spacingX", "spacingY", "embedment", "fc", "hook", "grout", "up", "Vx", "Vy", "Mx", "My", "leg", "gap", "shaking", "overstrength", "Mz"] as const;
+export const forceNames = ["up", "Vx", "Vy", "Mx", "My", "Mz"] as const;
 export type SizeName = (typeof sizeNames)[number];
 
 export function drawOne(next: () => number): Drawn {
@@ -70,6 +71,8 @@ export function drawOne(next: () => number): Drawn {
       category,
       inEarthquake: among(["overstrength", "overstrength included", "stretch length"] as const),
       isShaken: next() < 0.7,
+      // One rod cannot hold a twist.
+      isTwisted: next() < 0.2 && pattern !== "one",
     },
     sizes: {
       pier: between(14, 60),
@@ -91,6 +94,7 @@ export function drawOne(next: () => number): Drawn {
       gap: between(0.2, 3),
       shaking: between(0.1, 1),
       overstrength: between(1, 3),
+      Mz: between(-15, 15),
     },
   };
 }
@@ -172,14 +176,14 @@ export function supportOf(drawn: Drawn): Support {
   return support;
 }
 
-/** What tries it: forces at its base, part of them by an earthquake in most. */
+/** What tries it: forces at its base, part of them by an earthquake in most, and a twist in some. */
 export function demandOf({ choices, sizes }: Drawn): Demand<"strength"> {
-  const base: Forces = { P: -sizes.up * kip, Vx: sizes.Vx * kip, Vy: sizes.Vy * kip, Mx: sizes.Mx * kipFoot, My: sizes.My * kipFoot };
+  const base: Forces = { P: -sizes.up * kip, Vx: sizes.Vx * kip, Vy: sizes.Vy * kip, Mx: sizes.Mx * kipFoot, My: sizes.My * kipFoot, ...(choices.isTwisted && { Mz: sizes.Mz * kipFoot }) };
   const terms: Combination["terms"] = [{ factor: 0.9, type: "D" }, { factor: 1, type: choices.isShaken ? "E" : "W" }];
   const part = (force: number): number => force * sizes.shaking;
   return {
     ...strength(base),
     combination: { level: "strength", label: "drawn", terms, clause: "drawn" },
-    ...(choices.isShaken && { earthquake: { P: part(base.P), Vx: part(base.Vx), Vy: part(base.Vy), Mx: part(base.Mx), My: part(base.My) } }),
+    ...(choices.isShaken && { earthquake: { P: part(base.P), Vx: part(base.Vx), Vy: part(base.Vy), Mx: part(base.Mx), My: part(base.My), ...(base.Mz !== undefined && { Mz: part(base.Mz) }) } }),
   };
 }
