@@ -179,9 +179,28 @@ describe("The wall below a post", () => {
     expect(flexure({ concrete: "ACI 318-14" }, away).capacity).toBeLessThan(flexure({}, away).capacity * 0.5);
   });
 
-  it("is not answered for the soil's push in an earthquake of category D", () => {
+  it("is not answered for the soil's push in an earthquake of category D where nobody says how hard it shakes", () => {
     const found = outcomeOf(wallStemFlexure, stemOf({ more: held, site: { "seismic design category": "D" } }), strengthOf(away, [{ factor: 1.2, type: "D" }, { factor: 1, type: "E" }]));
-    expect(found.type).toBe("unchecked");
+    expect(found.type === "unchecked" && found.because).toMatch(/seismic coefficient/);
+  });
+
+  it("is pushed by the shaken soil and its own weight where the coefficient is stated: 0.15, 34 degrees, 120 pcf", () => {
+    const fill = { side: "north", method: "Rankine", "unit weight": fluid["unit weight"], "friction angle": (34 * Math.PI) / 180, surcharge: 0, drained: true, "seismic coefficient": 0.15 };
+    const alone = stemOf({ base: null, more: { retains: 4 * foot, fill }, site: { "seismic design category": "D" } });
+    const phi = (34 * Math.PI) / 180;
+    const psi = Math.atan(0.15);
+    const K_AE = Math.cos(phi - psi) ** 2 / (Math.cos(psi) ** 2 * (1 + Math.sqrt((Math.sin(phi) * Math.sin(phi - psi)) / Math.cos(psi))) ** 2);
+    const K = Math.tan(Math.PI / 4 - phi / 2) ** 2;
+    const V_s = ((K_AE - K) * 120 * 16) / 2;
+    const V_i = 0.15 * 150 * 1.25 * 4;
+    const quake = [{ factor: 0.9, type: "D" }, { factor: 1, type: "E" }] as const;
+    expect(weigh(wallStemFlexure, alone, strengthOf({}, quake)).demand / poundFoot).toBeCloseTo((1.6 * K * 120 * 64) / 6 + 0.6 * 4 * V_s + 2 * V_i, 1);
+    expect(stepsFor(wallStemFlexure, alone, strengthOf({}, quake)).notes.join(" ")).toMatch(/shakes outward/);
+    // Without an earthquake in the combination it stands still.
+    expect(weigh(wallStemFlexure, alone, strengthOf({}, light)).demand / poundFoot).toBeCloseTo((1.6 * K * 120 * 64) / 6, 1);
+    const z = 4 - (15 - 2.3125) / 12;
+    const shear = weigh(wallStemShear, alone, strengthOf({}, quake)).demand / (kip / 1000) / 40;
+    expect(shear).toBeCloseTo((1.6 * K * 120 * z ** 2) / 2 + ((K_AE - K) * 120 * z ** 2) / 2 + 0.15 * 150 * 1.25 * z, 1);
   });
 });
 

@@ -8,7 +8,6 @@ import { check, sameInAll, unchecked, weigh, weighLimit } from "../contract.js";
 import { padEditions } from "../footing/pad.js";
 import { isWall } from "./body.js";
 import { allDowels, atJoint, dowelsIn, jointField, type JointInputs, readJoint } from "./joint.js";
-import { shakenFill } from "./safety.js";
 import type { Situation } from "./situations.js";
 import { barRatio, leastUpright } from "./stem-details.js";
 import { bendingAt, quantityOf } from "./stem-flexure.js";
@@ -24,14 +23,12 @@ export const wallJointBars = check({
   editions: padEditions,
   fails: "The bars from the footing into the wall yield, and the wall lifts or tilts along the joint.",
   seen: "A crack along the foot of the wall that opens in the wind.",
-  range: "The section at the joint with its dowels, developed on both sides; per length of wall, over the length that carries the post at that depth. With the fill and without it, and on a length without a post; earth pressure with a load factor of 1.6.",
+  range: "The section at the joint with its dowels, developed on both sides; per length of wall, over the length that carries the post at that depth. With the fill and without it, and on a length without a post; earth pressure with a load factor of 1.6, and what an earthquake adds where the fill states its coefficient.",
   formulas: [...stemForceFormulas, pulledApart],
   applies: isWall,
   inputs: readJoint,
   fixedBy: jointField,
   evaluate: (inputs, demand, calc) => {
-    const shaken = shakenFill(inputs, demand);
-    if (shaken !== undefined) return unchecked(shaken);
     const combined = combinedAt(inputs, demand, calc);
     if ("because" in combined) return unchecked(combined.because);
     const attempt = (section: StemSection, known: Barred, situation: Situation, c: Calc) => bendingAt(inputs, combined, section, known, situation, c);

@@ -10,10 +10,9 @@ import { check, unchecked, weigh } from "../contract.js";
 import { padEditions } from "../footing/pad.js";
 import { isWall } from "./body.js";
 import { allDowels, atJoint, jointField, type JointInputs, readJoint, type Surface } from "./joint.js";
-import { earthFactor, shakenFill } from "./safety.js";
 import type { Situation } from "./situations.js";
 import { axialOver, sectionArea } from "./stem-shear.js";
-import { type Combined, combinedAt, forcesAt, shearAt, stemForceFormulas, type StemSection } from "./stem-forces.js";
+import { type Combined, combinedAt, forcesAt, shearAt, shearOf, stemForceFormulas, type StemSection } from "./stem-forces.js";
 import { type Tried, worstOfStem } from "./stem-worst.js";
 
 const wide = [-1e6, 1e6] as const;
@@ -102,8 +101,8 @@ function slidesAt(inputs: JointInputs, combined: Combined, P_D: number, section:
   const { thickness: t_w, height: h, fprime_c, f_y, surface } = inputs;
   const { top, f_D } = combined;
   const { mean } = forcesAt(inputs, section, situation, combined, calc);
-  const [V_n, V_l] = situation.hasPost ? [top.across, top.along] : [0, 0];
-  const V_w = calc(shearAt, { V_n, f_H: earthFactor.strength.adds, V_e: situation.hasFill ? section.soilShear : 0, b });
+  const V_l = situation.hasPost ? top.along : 0;
+  const V_w = shearOf(section, situation, combined, calc);
   const demand = V_l === 0 ? V_w : calc(bothShears, { V_w, V_l });
   const A_vf = allDowels(inputs).reduce((A_o, { area: A_b, spacing: s }) => calc(barsAcross, { A_o, A_b, b, s }), 0);
   const N_D = calc(permanentOver, { P_D: situation.hasPost ? P_D : 0, f_D, t_w, h, b });
@@ -124,14 +123,12 @@ export const wallJointShear = check({
   fails: "The wall slides on its footing along the joint between them.",
   seen: "A wall moved out over its footing, its dowels bent.",
   range:
-    "Shear friction of normalweight concrete, clean and free of laitance; bars at a right angle to the joint, developed on both sides. Both directions together, over the length that carries the post. Of a push only dead load counts; a reaction given already combined has none but the wall's own weight. A key in the joint is not counted. With the fill and without it, and on a length without a post; earth pressure with a load factor of 1.6.",
+    "Shear friction of normalweight concrete, clean and free of laitance; bars at a right angle to the joint, developed on both sides. Both directions together, over the length that carries the post. Of a push only dead load counts; a reaction given already combined has none but the wall's own weight. A key in the joint is not counted. With the fill and without it, and on a length without a post; earth pressure with a load factor of 1.6, and what an earthquake adds where the fill states its coefficient.",
   formulas: [...stemForceFormulas, shearAt, bothShears, barsAcross, axialOver, permanentOver, clampingForce, sectionArea, roughLimit, otherLimit, jointStrength],
   applies: isWall,
   inputs: readJoint,
   fixedBy: jointField,
   evaluate: (inputs, demand, calc) => {
-    const shaken = shakenFill(inputs, demand);
-    if (shaken !== undefined) return unchecked(shaken);
     const combined = combinedAt(inputs, demand, calc);
     if ("because" in combined) return unchecked(combined.because);
     const P_D = demand.dead ?? Math.min(demand.base.P, 0);

@@ -11,7 +11,6 @@ import { worseOf } from "../../mechanics/worse.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { padEditions } from "../footing/pad.js";
 import { isWall } from "./body.js";
-import { shakenFill } from "./safety.js";
 import type { Situation } from "./situations.js";
 import { readStem, type StemInputs } from "./stem.js";
 import { type Barred, type Combined, combinedAt, forcesAt, pulledApart, stemBarsAt, stemForceFormulas, type StemSection } from "./stem-forces.js";
@@ -47,14 +46,12 @@ export const wallStemFlexure = check({
   seen: "A level crack along the wall, widest below the posts, and a post that leans.",
   range:
     "Per length of wall, from the ends of the rods down to the footing: above them the rods carry the post. The post's forces spread as `post spread` or `post width` says, cut short by ends, joints and half the way to the next post, with its moment along the wall straight over that length. Vertical bars count as far as they are developed below their upper ends, and go on into the footing. With the fill and without it, and on a length without a post. " +
-    "Earth pressure with a load factor of 1.6; soil before the wall holds nothing. Slender walls by the magnified moment. Wind on the wall itself, its bending along its length, and friction of the soil on its back are left out.",
+    "Earth pressure with a load factor of 1.6, and what an earthquake adds where the fill states its coefficient; soil before the wall holds nothing. Slender walls by the magnified moment. Wind on the wall itself, its bending along its length, and friction of the soil on its back are left out.",
   formulas: [...stemForceFormulas, pulledApart],
   applies: isWall,
   inputs: readStem,
   fixedBy: (support) => support.foundation?.fields["stem bars"] ?? support.foundation?.fields.thickness ?? support.foundation,
   evaluate: (inputs, demand, calc) => {
-    const shaken = shakenFill(inputs, demand);
-    if (shaken !== undefined) return unchecked(shaken);
     const combined = combinedAt(inputs, demand, calc);
     if ("because" in combined) return unchecked(combined.because);
     const attempt = (section: StemSection, known: Barred, situation: Situation, c: Calc): Tried<Of> => bendingAt(inputs, combined, section, known, situation, c);

@@ -11,10 +11,12 @@ import { wallStrength, type PulledFace, type WallSection, type WallStrength } fr
 import { pulledStrain, pulledStrainEarlier } from "../pier/concrete-bending.js";
 import { deadFactor } from "../site/dead-factor.js";
 import { earthFormulas, earthOf, pushAbove, waterFor } from "./earth.js";
-import { earthFactor } from "./safety.js";
-import { type Situation, pushAcross, pushAlong } from "./situations.js";
+import { earthFactor, isShaken, quakeFactor, shakenFill } from "./safety.js";
+import { shakingTrouble } from "./shaking.js";
+import { shakenSituations, type Situation, situationsOf, pushAcross, pushAlong } from "./situations.js";
 import { carriedAt, spreadFormulas } from "./spread.js";
 import { areaPerLength, type Face, stemFormulas, type StemInputs, stressAt, type Vertical } from "./stem.js";
+import { type StemQuake, stemQuake, stemShakingFormulas } from "./stem-shaking.js";
 
 const wide = [-1e6, 1e6] as const;
 const width = { kind: "distance", meaning: "length of wall that carries the forces of the post" } as const;
@@ -115,6 +117,28 @@ export const momentAt = formula({
   },
 });
 
+const quakeShare = { kind: "ratio", meaning: "factor of the earthquake in the combination" } as const;
+
+export const momentShaken = formula({
+  id: "wall.stem-moment-shaken",
+  text: "M_t = M_w + delta * f_E * M_q",
+  source: "statics",
+  symbols: {
+    M_t: { kind: "momentPerLength", meaning: "bending of the wall per length with what the earthquake adds", range: wide },
+    M_w: { kind: "momentPerLength", meaning: "bending of the wall per length, tension at the fill face positive", range: wide },
+    delta: { kind: "ratio", meaning: "magnification of the moment by the axial force", range: [1, 2] },
+    f_E: quakeShare,
+    M_q: { kind: "momentPerLength", meaning: "what the earthquake adds to the moment, per length of wall" },
+  },
+});
+
+export const pushShaken = formula({
+  id: "wall.stem-push-shaken",
+  text: "V_t = V_n + f_E * V_q * b",
+  source: "statics",
+  symbols: { V_t: { kind: "force", meaning: "push of the post and what the earthquake adds, away from the fill positive", range: wide }, V_n: across, f_E: quakeShare, V_q: { kind: "lineLoad", meaning: "what the earthquake adds to the shear, per length of wall" }, b: width },
+});
+
 export const shearAt = formula({
   id: "wall.stem-shear-force",
   text: "V_w = abs(V_n + f_H * V_e * b)",
@@ -144,7 +168,7 @@ export const magnification = formula({
   symbols: { delta: { kind: "ratio", meaning: "magnification of the moment by the axial force" }, N_w: { ...perLength, range: [0, 1e5] }, P_c: { kind: "lineLoad", meaning: "buckling load of the wall as a cantilever, per length", range: [1e6, 1e8] } },
 });
 
-export const stemForceFormulas = [...earthFormulas, ...spreadFormulas, ...stemFormulas, pulledStrain, pulledStrainEarlier, pushAcross, pushAlong, turnAcrossAtBase, turnAlongAtBase, sectionDepth, soilOver, armAbove, turnAlongAt, axialAt, momentAt, slenderness, bucklingLoad, magnification] as const;
+export const stemForceFormulas = [...earthFormulas, ...spreadFormulas, ...stemFormulas, pulledStrain, pulledStrainEarlier, pushAcross, pushAlong, turnAcrossAtBase, turnAlongAtBase, sectionDepth, soilOver, armAbove, turnAlongAt, axialAt, momentAt, slenderness, bucklingLoad, magnification, ...stemShakingFormulas, momentShaken, pushShaken] as const;
 
 /** Forces of the post at the top of its base plate, in the directions of the wall. */
 export interface TopForces {
@@ -184,6 +208,8 @@ export interface StemSection {
   /** Of soil, load and water above it, per length of wall, without load factor. */
   readonly soilMoment: number;
   readonly soilShear: number;
+  /** What an earthquake adds, where the fill states its coefficient. */
+  readonly quake: StemQuake | undefined;
 }
 
 /** Without a post, or where nobody says how its forces spread, one length that acts with the post stands for the wall. */
@@ -192,11 +218,14 @@ export function sectionAt(inputs: StemInputs, y: number, calc: Calc): StemSectio
   const z = calc(sectionDepth, { h, y });
   const { width: b, offset } = spread ? carriedAt(spread, z, calc) : { width: inputs.run, offset: 0 };
   const a = calc(armAbove, { z, t_g, t_p });
-  if (!fill) return { depth: z, arm: a, width: b, offset, soilMoment: 0, soilShear: 0 };
+  const bare = { depth: z, arm: a, width: b, offset, soilMoment: 0, soilShear: 0, quake: undefined };
+  if (!fill) return bare;
   const z_s = calc(soilOver, { z, h, h_h });
-  if (!(z_s > 0)) return { depth: z, arm: a, width: b, offset, soilMoment: 0, soilShear: 0 };
+  const { shaking } = fill;
+  const quake = shaking === undefined || shakingTrouble(fill) !== undefined ? undefined : stemQuake({ ...fill, shaking }, z_s, z, inputs.thickness, calc);
+  if (!(z_s > 0)) return { ...bare, quake };
   const { moment, shear } = pushAbove(earthOf(fill, calc), z_s, waterFor(fill, z_s), calc);
-  return { depth: z, arm: a, width: b, offset, soilMoment: moment, soilShear: shear };
+  return { ...bare, soilMoment: moment, soilShear: shear, quake };
 }
 
 /** What acts on one section in one situation. */
@@ -214,23 +243,29 @@ export interface Combined {
   readonly top: TopForces;
   readonly f_D: number;
   readonly delta: number;
+  readonly situations: readonly Situation[];
 }
 
 const slender = 22;
 
 /** Forces of a combination and how they are magnified; or why there is no answer. */
 export function combinedAt(inputs: StemInputs, demand: Demand, calc: Calc): Combined | { readonly because: string } {
+  const { earth } = inputs;
+  const isQuake = earth?.shaking !== undefined && isShaken(demand);
+  const shaken = isQuake ? shakingTrouble(earth) : shakenFill(inputs, demand);
+  if (shaken !== undefined) return { because: shaken };
+  const situations = isQuake ? [...situationsOf(inputs), ...shakenSituations(quakeFactor(demand))] : situationsOf(inputs);
   const top = topForces(inputs, demand, calc);
   if (!inputs.spread && isLoaded(top)) return { because: "nobody says what length of the wall carries the forces of its post: state `post width`" };
   const { factor: f_D, note } = deadFactor(demand);
   calc.note(note);
   const { height: h, thickness: t_w, fprime_c } = inputs;
-  if (calc(slenderness, { h, t_w }) <= slender) return { top, f_D, delta: 1 };
+  if (calc(slenderness, { h, t_w }) <= slender) return { top, f_D, delta: 1, situations };
   const { depth: z, width: b } = sectionAt(inputs, 0, calc);
   const N_w = calc(axialAt, { P: top.P, b, s_e: 0, M_b: 0, f_D, t_w, z });
-  if (!(N_w > 0)) return { top, f_D, delta: 1 };
+  if (!(N_w > 0)) return { top, f_D, delta: 1, situations };
   const delta = calc(magnification, { N_w, P_c: calc(bucklingLoad, { fprime_c, t_w, h }) });
-  return delta >= 1 ? { top, f_D, delta } : { because: "the wall is so slender that it buckles under this load: thicken it" };
+  return delta >= 1 ? { top, f_D, delta, situations } : { because: "the wall is so slender that it buckles under this load: thicken it" };
 }
 
 /** Forces at a section. With the fill its pressure takes the factor of a load that adds. */
@@ -241,7 +276,8 @@ export function forcesAt(inputs: StemInputs, section: StemSection, situation: Si
   const hasTurn = M_l !== 0 || V_l !== 0 || (P !== 0 && e_b !== 0);
   const M_b = hasTurn ? calc(turnAlongAt, { M_l, V_l, a, P, e_b }) : 0;
   const mean = calc(axialAt, { P, b, s_e: 0, M_b: 0, f_D, t_w, z });
-  const M_w = calc(momentAt, { delta, M_n, V_n, a, b, f_H: earthFactor.strength.adds, M_e: situation.hasFill ? section.soilMoment : 0 });
+  const still = calc(momentAt, { delta, M_n, V_n, a, b, f_H: earthFactor.strength.adds, M_e: situation.hasFill ? section.soilMoment : 0 });
+  const M_w = situation.quake === undefined || !section.quake ? still : calc(momentShaken, { M_w: still, delta, f_E: situation.quake, M_q: section.quake.moment });
   return {
     least: M_b === 0 ? mean : calc(axialAt, { P, b, s_e: -1, M_b, f_D, t_w, z }),
     most: M_b === 0 ? mean : calc(axialAt, { P, b, s_e: 1, M_b, f_D, t_w, z }),
@@ -249,6 +285,13 @@ export function forcesAt(inputs: StemInputs, section: StemSection, situation: Si
     moment: M_w,
     pulled: M_w >= 0 ? "fill" : "free",
   };
+}
+
+/** Shear across the wall over the length that carries the post, N. */
+export function shearOf({ width: b, soilShear: V_e, quake }: StemSection, { hasPost, hasFill, quake: f_E }: Situation, { top }: Combined, calc: Calc): number {
+  const V_n = hasPost ? top.across : 0;
+  const push = f_E === undefined || !quake ? V_n : calc(pushShaken, { V_n, f_E, V_q: quake.shear, b });
+  return calc(shearAt, { V_n: push, f_H: earthFactor.strength.adds, V_e: hasFill ? V_e : 0, b });
 }
 
 /** Strength reduction by strain, ACI 318-19 Table 21.2.2, without a spiral. */

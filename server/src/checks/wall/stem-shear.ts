@@ -12,10 +12,9 @@ import { rootStrength } from "../footing/one-way-shear.js";
 import { areaBySpacing, padEditions } from "../footing/pad.js";
 import { axialStress, concreteEarlier, concreteWithoutTies, shearStrength, tensionRatio } from "../pier/concrete-shear.js";
 import { isWall } from "./body.js";
-import { earthFactor, shakenFill } from "./safety.js";
 import type { Situation } from "./situations.js";
 import { fromOtherFace, readStem, type StemInputs, stressAt } from "./stem.js";
-import { combinedAt, type Combined, forcesAt, shearAt, stemForceFormulas, type StemSection } from "./stem-forces.js";
+import { combinedAt, type Combined, forcesAt, shearAt, shearOf, stemForceFormulas, type StemSection } from "./stem-forces.js";
 import { heightsOf } from "./stem-heights.js";
 import { prepared, type Tried, worstOfStem } from "./stem-worst.js";
 
@@ -111,9 +110,8 @@ function strengthOf(inputs: StemInputs, { area: A_s, d }: Web, section: StemSect
 function shearedAt(inputs: StemInputs, combined: Combined, section: StemSection, known: Webs, situation: Situation, calc: Calc): Tried<"across" | "along"> {
   const { mean, pulled } = forcesAt(inputs, section, situation, combined, calc);
   const { top } = combined;
-  const V_n = situation.hasPost ? top.across : 0;
   const V_l = situation.hasPost ? Math.abs(top.along) : 0;
-  const demand = calc(shearAt, { V_n, f_H: earthFactor.strength.adds, V_e: situation.hasFill ? section.soilShear : 0, b: section.width });
+  const demand = shearOf(section, situation, combined, calc);
   const across = { demand, capacity: strengthOf(inputs, known[pulled], section, mean, calc), of: "across" as const };
   if (V_l === 0) return across;
   const capacity = calc(alongStrength, { s_c: calc(rootStrength, { fprime_c: inputs.fprime_c }), A_g: calc(sectionArea, { b: section.width, t_w: inputs.thickness }) });
@@ -130,14 +128,12 @@ export const wallStemShear = check({
   fails: "The wall shears across its thickness above its footing or below a post.",
   seen: "A slanting crack across the end of the wall, and the wall moved out above it.",
   range:
-    "Normalweight concrete without ties, by the bars of the face that is pulled as far as they are developed; from the ends of the rods down to one effective depth above the footing. Over the length that carries the post, with the mean axial force. With the fill and without it, and on a length without a post; earth pressure with a load factor of 1.6. The push along the wall is held against half of the concrete's part, so that the least bars are enough.",
+    "Normalweight concrete without ties, by the bars of the face that is pulled as far as they are developed; from the ends of the rods down to one effective depth above the footing. Over the length that carries the post, with the mean axial force. With the fill and without it, and on a length without a post; earth pressure with a load factor of 1.6, and what an earthquake adds where the fill states its coefficient. The push along the wall is held against half of the concrete's part, so that the least bars are enough.",
   formulas: [...stemForceFormulas, shearAt, sectionArea, axialOver, areaBySpacing, workingArea, tensionRatio, axialStress, concreteWithoutTies, concreteEarlier, shearStrength, alongStrength],
   applies: isWall,
   inputs: readStem,
   fixedBy: (support) => support.foundation?.fields.thickness ?? support.foundation,
   evaluate: (inputs, demand, calc) => {
-    const shaken = shakenFill(inputs, demand);
-    if (shaken !== undefined) return unchecked(shaken);
     const combined = combinedAt(inputs, demand, calc);
     if ("because" in combined) return unchecked(combined.because);
     const attempt = (section: StemSection, known: Webs, situation: Situation, c: Calc): Tried<"across" | "along"> => shearedAt(inputs, combined, section, known, situation, c);

@@ -3,7 +3,7 @@ import { plainCalc } from "../../formula/calc.js";
 import type { Calc } from "../../formula/types.js";
 import { type Pair, worseOf } from "../../mechanics/worse.js";
 import { oncePerInputs } from "../once.js";
-import { type Situation, situationsOf } from "./situations.js";
+import type { Situation } from "./situations.js";
 import type { StemInputs } from "./stem.js";
 import { type Combined, sectionAt, type StemSection } from "./stem-forces.js";
 import type { Height } from "./stem-heights.js";
@@ -43,7 +43,7 @@ function said(words: string, { words: fill }: Situation, turn: number): string {
 }
 
 export function worstOfStem<I extends StemInputs, K, Q>({ inputs, combined, all, know, attempt }: WorstAsked<I, K, Q>, calc: Calc): Tried<Q> {
-  const situations = situationsOf(inputs);
+  const { situations } = combined;
   let at = all[all.length - 1];
   let by = situations[0];
   let found = attempt(at.section, at.known, by, plainCalc);
