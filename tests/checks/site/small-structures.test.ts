@@ -72,7 +72,7 @@ describe("What goes wrong with the wind on such jobs", () => {
     ["a wall that closes 60 % of one side", "walls: { west edge: 60 % }", /Walls or panels close 60 % of the west edge: .* the building is not open .* Each result names the case that governs it/],
     ["a building 36 ft high half a foot away", "building: { edge: south, gap: 0.5 ft, height: 36 ft }", /A building 36 ft high stands 0\.5 ft from the south edge\. .* give the footings the greater/],
   ])("%s is said, with what it changes", (_, blocked, words) => {
-    expect(remarks(pavilion())).toBe("");
+    expect(remarks(pavilion())).not.toMatch(words);
     expect(remarks(pavilion({ roof: `, blocked: { ${blocked} }` }))).toMatch(words);
   });
 

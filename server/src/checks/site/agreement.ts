@@ -13,7 +13,7 @@ import { findSoil } from "../../catalog/soils.js";
 import { isBelow } from "../../mechanics/compare.js";
 import { nearestNeighbors } from "../../mechanics/nearest-neighbor.js";
 import type { Structure, Support } from "../../project/model.js";
-import { format } from "../../units/format.js";
+import { formatBuildable } from "../../units/format.js";
 import type { UnitSystem } from "../../units/kinds.js";
 import { type RuleDecl, type RuleFinding, sharesPad } from "../contract.js";
 import { topOfConcrete } from "./concrete-top.js";
@@ -207,7 +207,7 @@ export const agreement: RuleDecl = {
   range: "Kind and class of the ground, elevations from the roof plane down to the concrete within half a foot, places of columns and piers, foundations that stand in the notebook twice. Other sizes are held against each other by a rule of their own.",
   judge: (structure) => {
     const system: UnitSystem = structure.project.units?.value ?? "US";
-    const show: Show = (value) => format(value, "distance", system);
+    const show: Show = (value) => formatBuildable(value, "distance", system);
     const found: Finding[] = [...elevationsClose(structure, show), ...placesApart(structure, show), ...namedTwice(structure)];
     for (const support of structure.supports) {
       const ground = groundAgrees(support);
