@@ -98,3 +98,29 @@ export const heldRows: Routine<HeldRowsArgs, HeldRows> = {
     found: [{ symbol: "q_max", meaning: "largest pressure", kind: "pressure", value: pressure.qmax }],
   }),
 };
+
+interface PulledDownArgs {
+  /** Axial force, compression positive, N, and moment that presses the high end of x, N·m. */
+  readonly N: number;
+  readonly M: number;
+  readonly pulls: readonly Pull[];
+}
+
+/** What the ground bears where bars pull the footing down: the forces on it and the pulls together. */
+export const pulledDown: Routine<PulledDownArgs, { readonly N: number; readonly M: number }> = {
+  id: "mechanics.pulled-down",
+  title: "What the ground bears below a footing that bars pull down",
+  method: "sum of the axial force and the pulls, and of the moment and the pulls by their places",
+  source: "statics",
+  run: ({ N, M, pulls }) => ({ N: pulls.reduce((sum, { force }) => sum + force, N), M: pulls.reduce((sum, { force, x }) => sum + force * x, M) }),
+  show: ({ N, M }, found) => ({
+    given: [
+      { symbol: "N", meaning: "axial force, compression positive", kind: "force", value: N },
+      { symbol: "M_c", meaning: "moment at the underside", kind: "moment", value: M },
+    ],
+    found: [
+      { symbol: "C", meaning: "resultant of the bearing", kind: "force", value: found.N },
+      { symbol: "M_C", meaning: "moment of the bearing about the middle", kind: "moment", value: found.M },
+    ],
+  }),
+};

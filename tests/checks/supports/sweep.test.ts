@@ -37,7 +37,7 @@ const step = 0.05;
  * - water above the underside of a footing on rock makes all of its concrete buoyant, and soil beside a short pier is under water from the top where
  *   water stands along it (the safe side);
  * - once a dowel of a pad pulls, the pressure is the sum of two states of equilibrium, one for each direction, and no longer that of the contact both
- *   ways; under a wall all of the moment is then taken across it.
+ *   ways.
  */
 const jumpsOfTheStandard: readonly (readonly [RegExp, RegExp])[] = [
   [/shear$/u, /^pier\.(tie-shear|shear-with-ties)/u],
@@ -53,7 +53,6 @@ const jumpsOfTheStandard: readonly (readonly [RegExp, RegExp])[] = [
   [/^rock\./u, /Water can stand above the underside/u],
   [/^pier\.broms$/u, /Water stands along the pier/u],
   [/^rock\.bearing$/u, /The dowels hold an edge of the pad down/u],
-  [/^wall\./u, /The dowels pull, and the footing presses|^rock\.one-row-pull|^rock\.far-row-pull/u],
 ];
 
 const levelOf = (check: CheckDecl): Level => (typeof check.level === "string" ? check.level : check.level[0]) as Level;

@@ -35,8 +35,8 @@ function bears(inputs: WallBearingInputs, situation: Situation, post: Post, f_D:
   const result = resultantOf(inputs, acting, { f_D, f_H: earthFactor.allowable.adds, f_v: Math.min(f_D, 1) }, true, calc);
   const capacity = inputs.bearing.value;
   if (result.N <= 0 && result.M_c === 0 && result.M_l === 0) return { demand: 0, capacity };
-  const held = heldByDowels(inputs.rows, result, calc);
-  if (held) return { demand: held.pressure.qmax, capacity };
+  const held = heldByDowels(inputs, inputs.rows, result, calc);
+  if (held) return { demand: "unstable" in held ? tipping : held.pressure.qmax, capacity };
   const pressure = contactOf(inputs, result, calc);
   if ("unstable" in pressure) return { demand: tipping, capacity };
   if (pressure.contactRatio < 1) calc.note("A part of the footing has lifted; the pressure is that of the part in contact.");

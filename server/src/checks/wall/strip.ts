@@ -167,9 +167,9 @@ export interface Sides {
 const split = (value: number): Bent => ({ bottom: Math.max(value, 0), top: Math.max(-value, 0) });
 
 function pressureFor(inputs: StripInputs, result: Resultant, calc: Calc): FromBelow | { readonly because: string } {
-  const held = heldByDowels(inputs.rows, result, calc);
-  if (held) return held;
-  const pressure = contactOf(inputs, result, calc);
+  const held = heldByDowels(inputs, inputs.rows, result, calc);
+  if (held && "pressure" in held) return held;
+  const pressure = held ?? contactOf(inputs, result, calc);
   return "unstable" in pressure ? { because: `${pressure.unstable} under this factored load, so that no pressure balances it. Widen the footing, or let more of the wall act with the post` } : { pressure };
 }
 
