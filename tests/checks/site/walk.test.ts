@@ -48,7 +48,7 @@ const walks: readonly Walk[] = [
     mend: ["pedestal: 24 in x 24 in", "pedestal: 28 in x 28 in"],
   },
   { rule: "site.one-ground", text: "landing", says: /bench the rock down and cushion it/, mend: ["    cone angle: 45 deg\n", "    cone angle: 45 deg\n    cushion: 12 in\n"] },
-  { rule: "site.frost", text: "stops", spoil: ["depth: 7 ft", "depth: 2 ft"], says: /underside at 2 ft, 2\.5 ft needed: the ground freezes to 2\.5 ft. Go deeper/, mend: ["depth: 2 ft", "depth: 30 in"] },
+  { rule: "site.frost", text: "stops", spoil: ["depth: 7 ft", "depth: 2 ft"], says: /underside at 2 ft, 2 ft 6 in needed: the ground freezes to 2 ft 6 in\. Go deeper/, mend: ["depth: 2 ft", "depth: 30 in"] },
   { rule: "site.paving", text: "stops", spoil: ["class: SW", "class: pavers on sand"], says: /Lift the paving, pour a footing in the ground below/, mend: ["class: pavers on sand", "class: SW"] },
   {
     rule: "site.neighbors",

@@ -7,7 +7,7 @@
  */
 import { formula } from "../../formula/declare.js";
 import type { Support } from "../../project/model.js";
-import { format } from "../../units/format.js";
+import { format, formatBuildable } from "../../units/format.js";
 import type { UnitSystem } from "../../units/kinds.js";
 import type { RuleDecl, RuleFinding } from "../contract.js";
 import { exceptionFails } from "./frost-exception.js";
@@ -35,7 +35,6 @@ export const missingDepth = formula({
 type Judged = Pick<RuleFinding, "verdict" | "message" | "at">;
 
 function byDepth(support: Support, system: UnitSystem, reasons: string): Judged {
-  const show = (value: number): string => format(value, "distance", system);
   const depth = support.foundation?.fields.depth;
   const frost = support.site["frost depth"];
   if (!frost) return { verdict: "unchecked", message: `${support.name}: the frost depth of the site is not given${reasons}. The building official has it.`, at: support };
@@ -45,6 +44,9 @@ function byDepth(support: Support, system: UnitSystem, reasons: string): Judged 
   if (refused && "unknown" in refused) return { verdict: "unchecked", message: `${support.name}: the exception from frost depth asks for ${refused.unknown}, which is not given.`, at: exception };
   const isExcepted = exception !== undefined && refused === undefined;
   const needed = neededDepth.value({ z_f: isExcepted ? 0 : frost.value });
+  // As it is built, in feet and inches, unless that hides what is missing.
+  const built = (value: number): string => formatBuildable(value, "distance", system);
+  const show = (value: number): string => (depth.value !== needed && built(depth.value) === built(needed) ? format(value, "distance", system) : built(value));
   const isFrostMore = !isExcepted && frost.value >= needed;
   const why = isExcepted ? `${reasons}, and a small free-standing structure is excepted from frost depth; the local official may have other limits` : refused ? `${reasons}, and ${refused.because}` : reasons;
   const reason = isFrostMore ? `the ground freezes to ${show(frost.value)}` : `${show(needed)} below undisturbed ground is the least (IBC 2021 1809.4)`;
