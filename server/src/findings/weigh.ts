@@ -1,7 +1,7 @@
 /** Runs one check over every column of a support and every combination, and keeps the worst. */
 import type { ColumnActions, Demand, Level, NoActions } from "../actions/demand.js";
 import { demandsTogether } from "../actions/together.js";
-import { levelsTried, sharesPad, type CheckDecl, type Gather, type Outcome, type Weighed } from "../checks/contract.js";
+import { levelsTried, sameInAll, sharesPad, type CheckDecl, type Gather, type Outcome, type Weighed } from "../checks/contract.js";
 import { editionBlock } from "../checks/editions.js";
 import { plainCalc } from "../formula/calc.js";
 import { isAbove } from "../mechanics/compare.js";
@@ -89,6 +89,12 @@ const isNone = (actions: readonly ColumnActions[] | NoActions): actions is NoAct
 
 function demandsOf(actions: ColumnActions | undefined, check: CheckDecl, support: Support): readonly Demand[] {
   if (!actions) return [];
+  const own = ownDemands(actions, check, support);
+  // A check that looks at no force is answered whatever the level of the forces given.
+  return own.length > 0 || check.measures !== sameInAll ? own : ([actions.strength, actions.allowable, actions.service].find((list) => list.length > 0) ?? []);
+}
+
+function ownDemands(actions: ColumnActions, check: CheckDecl, support: Support): readonly Demand[] {
   const { level, demands } = check;
   if (demands === "column top") {
     const levels = levelsTried(check, support);
@@ -102,7 +108,7 @@ function demandsOf(actions: ColumnActions | undefined, check: CheckDecl, support
 /** A level the check is to be tried at, of which no demand is there. */
 function levelWithout(check: CheckDecl, support: Support, demands: readonly (readonly Demand[])[]): Level | undefined {
   const levels = levelsTried(check, support);
-  if (levels.length === 1) return demands.every((list) => list.length === 0) ? levels[0] : undefined;
+  if (levels.length === 1 || check.measures === sameInAll) return demands.every((list) => list.length === 0) ? levels[0] : undefined;
   return levels.find((one) => !demands.some((list) => list.some(({ level }) => level === one)));
 }
 

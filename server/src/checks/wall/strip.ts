@@ -127,8 +127,9 @@ type BarFields = NonNullable<NonNullable<NonNullable<Support["foundation"]>["fie
 
 function readAcross(stated: BarFields | undefined, what: string, body: StabilityInputs, c_c: number, gather: Gather): Across {
   const fields = gather.needs(stated, what);
-  const bar = gather.needs(fields?.bar, `size of the ${what}`);
-  const s = gather.need(fields?.spacing, `spacing of the ${what}`);
+  // Where the bars are missing as a whole, one message says so.
+  const bar = fields && gather.needs(fields.bar, `size of the ${what}`);
+  const s = fields ? gather.need(fields.spacing, `spacing of the ${what}`) : Number.NaN;
   if (!bar) return { diameter: Number.NaN, spacing: Number.NaN, area: Number.NaN, d: Number.NaN };
   const d = barDepth.value({ t_f: body.base, c_c, d_b: bar.diameter });
   if (d <= 0) gather.block(`the ${what} with their cover do not fit into the thickness of the footing`);
