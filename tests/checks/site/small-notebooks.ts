@@ -68,12 +68,15 @@ foundations:
   pier: { kind: pier, ground: sand, concrete: 4000 psi, depth: 4 ft, ${under} }
 `;
 
+/** No band at the roof's edge where none is described. */
+const withEdge = (roof = ""): string => (roof.includes("fascia") ? roof : `${roof}, fascia: { depth: 0 in }`);
+
 /** A roof on four columns, each on a pier of its own. */
 export const shelter = (more: { readonly site?: string; readonly roof?: string; readonly column?: string; readonly depth?: string } = {}): string => `rootfast: 1
 site: { risk category: I, wind speed: 115 mph, exposure: C, frost depth: 42 in, ground snow: 0 psf, seismic design category: A${more.site ?? ""} }
 ground:
   sand: { kind: soil, class: SM, unit weight: 110 pcf }
-roof: { shape: monoslope, slope: 2.5 in 12, length: 24 ft, width: 14 ft, low edge: south, mean height: 9 ft, dead: 10 psf, flow below: clear, edge depth: 8 in, rigid in plane: yes${more.roof ?? ""} }
+roof: { shape: monoslope, slope: 2.5 in 12, length: 24 ft, width: 14 ft, low edge: south, mean height: 9 ft, dead: 10 psf, flow below: clear, edge depth: 8 in, rigid in plane: yes${withEdge(more.roof)} }
 columns:
   P1:
     line of: 4
@@ -102,7 +105,7 @@ export const pavilion = ({ site = "", roof = "", column = "", section = "HSS6x6x
 site: { risk category: II, wind speed: 115 mph, exposure: C, frost depth: 42 in, ground snow: 0 psf, seismic design category: A${site} }
 ground:
   sand: { kind: soil, class: SM, unit weight: 110 pcf }
-roof: { shape: monoslope, slope: 2.5 in 12, length: 24 ft, width: 14 ft, low edge: south, mean height: 10 ft, dead: 10 psf, flow below: clear, edge depth: 8 in, rigid in plane: yes${roof} }
+roof: { shape: monoslope, slope: 2.5 in 12, length: 24 ft, width: 14 ft, low edge: south, mean height: 10 ft, dead: 10 psf, flow below: clear, edge depth: 8 in, rigid in plane: yes${withEdge(roof)} }
 columns:
   south: &post
     line of: 2
