@@ -103,6 +103,8 @@ export interface ForcesReport {
   readonly Vy: Amount;
   readonly Mx: Amount;
   readonly My: Amount;
+  /** Torsion about the column's own axis; left out where there is none. */
+  readonly Mz?: Amount;
 }
 
 /** Forces of the case or combination in which one component is the largest or the smallest. */

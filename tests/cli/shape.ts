@@ -80,7 +80,7 @@ const finding: Test = (value, at) => {
   return found;
 };
 
-const forces = fields({ P: amount, Vx: amount, Vy: amount, Mx: amount, My: amount });
+const forces = fields({ P: amount, Vx: amount, Vy: amount, Mx: amount, My: amount, Mz: optional(amount) });
 const part = fields({ where: words, coefficient: optional(fields({ symbol: words, value: number })), pressure: optional(amount), pushX: optional(amount), pushY: optional(amount), read: words });
 const loadCase = fields({ id: words, title: words, type: words, source: words, outside: optional(words), parts: list(part), total: forces });
 const support = fields({

@@ -17,6 +17,7 @@ export const forces = (from: Forces, system: UnitSystem): ForcesReport => ({
   Vy: amount(from.Vy, "force", system),
   Mx: amount(from.Mx, "moment", system),
   My: amount(from.My, "moment", system),
+  ...(from.Mz ? { Mz: amount(from.Mz, "moment", system) } : {}),
 });
 
 /** Where a part of the roof is: its name, and its ends by distance from the windward edge or by plan coordinates. */

@@ -52,7 +52,7 @@ function loads(support: SupportReport, system: StructureReport["units"]): Block[
         row.case,
         ...row.cells,
       ]),
-      numeric: several ? [2, 3, 4, 5, 6] : [1, 2, 3, 4, 5],
+      numeric: support.reactionHeads.map((_, i) => i + (several ? 2 : 1)),
     },
     ...governing(support, system),
   ];

@@ -9,6 +9,7 @@ const columns = [
   ["Vy", "force"],
   ["Mx", "moment"],
   ["My", "moment"],
+  ["Mz", "moment"],
 ] as const;
 
 /** Less than this, in the unit of the head, is rounding. */
@@ -27,9 +28,12 @@ export interface ForceColumns {
 
 /** The columns of forces of a table, all of whose rows are given at once. */
 export function forceColumns(forces: readonly ForcesReport[], system: UnitSystem): ForceColumns {
-  const units = columns.map(([name, kind]) => columnUnit(forces.map((one) => one[name].value), kind, system));
+  const valueOf = (one: ForcesReport, name: keyof ForcesReport): number => one[name]?.value ?? 0;
+  // Torsion has a column where some row has any.
+  const shown = columns.filter(([name]) => name !== "Mz" || forces.some((one) => one.Mz !== undefined));
+  const units = shown.map(([name, kind]) => columnUnit(forces.map((one) => valueOf(one, name)), kind, system));
   return {
-    heads: columns.map(([name], i) => `${name}, ${units[i].unit}`),
-    rows: forces.map((one) => columns.map(([name], i) => numeral(one[name].value, units[i]))),
+    heads: shown.map(([name], i) => `${name}, ${units[i].unit}`),
+    rows: forces.map((one) => shown.map(([name], i) => numeral(valueOf(one, name), units[i]))),
   };
 }

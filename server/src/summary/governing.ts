@@ -26,7 +26,7 @@ export function governing({ name, columns, governing: rows }: SupportReport, sys
         ...cells[i],
         combination,
       ]),
-      numeric: several ? [2, 3, 4, 5, 6] : [1, 2, 3, 4, 5],
+      numeric: heads.map((_, i) => i + (several ? 2 : 1)),
       tight: [0],
     };
   });

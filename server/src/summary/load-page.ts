@@ -56,7 +56,7 @@ export function loadPage({ loads, units }: StructureReport): readonly Block[] {
       caption: "Resultants on the whole structure, about the middle of the roof at mean height, P positive down; the weight of the columns is not in them",
       head: ["Load case", ...resultants.heads],
       rows: loads.cases.map(({ title }, i) => [title, ...resultants.rows[i]]),
-      numeric: [1, 2, 3, 4, 5],
+      numeric: resultants.heads.map((_, i) => i + 1),
     },
   ];
 }
