@@ -57,6 +57,13 @@ const walks: readonly Walk[] = [
     says: /2 ft away and 10 ft deep, underside at 7 ft; 3 ft needed.*Move one of them.*move them 7 ft apart/,
     mend: ["distance: 2 ft", "distance: 7 ft"],
   },
+  {
+    rule: "site.slope-setback",
+    text: "stops",
+    spoil: ["    ignored depth: 1 ft\n", "    ignored depth: 1 ft\n    slope below:\n      slope: 12 in 12\n      height: 30 ft\n      distance: 2 ft\n"],
+    says: /Underside 9 ft back from the face of the slope, 30 ft high; 10 ft needed.*go down to 8 ft/,
+    mend: ["depth: 7 ft", "depth: 8 ft"],
+  },
   { rule: "site.isolation", text: "stops", spoil: ["    ignored depth: 1 ft\n", "    ignored depth: 1 ft\n    slab at grade:\n      kind: loose slab\n      joint: 1/4 in\n"], says: /Joint 0\.25 in; 0\.5 in needed between slab and pier.*Widen it/, mend: ["joint: 1/4 in", "joint: 1/2 in"] },
   { rule: "site.water", text: "stops", spoil: ["water table: 12 ft", "water table: 5 ft"], says: /State whether the hole is pumped dry or the concrete placed under water \(water in the hole\)/, mend: ["    depth: 7 ft\n", "    depth: 7 ft\n    water in the hole: placed under water\n"] },
   {

@@ -12,8 +12,8 @@ const ruleLines = linesOf("site", everywhere, [
   },
   {
     id: "site.neighbors",
-    line: "Slabs isolated from the piers; pools, trenches and walls below a 1:1 line from the foundation; water.",
-    by: ["site.isolation", "site.neighbors", "site.water", "site.paving"],
+    line: "Slabs isolated from the piers; pools, trenches and walls below a 1:1 line from the foundation; setback from a slope; water.",
+    by: ["site.isolation", "site.neighbors", "site.slope-setback", "site.water", "site.paving"],
     left: "What lies beside the foundation where it is not stated (slab at grade, neighbors), ground that asks for a flatter line than 1 in 1, surface water and drains.",
   },
   { id: "site.ties", line: "Ties between piers by seismic design category.", by: ["site.ties", "pier.grade-beam-strength", "pier.grade-beam-size", "pier.grade-beam-ties", "pier.grade-beam-bars", "pier.grade-beam-development", "footing.grade-beam-strength", "footing.grade-beam-size", "footing.grade-beam-ties", "footing.grade-beam-bars", "footing.grade-beam-development"], left: "A slab that ties the foundations; of a grade beam the moment its columns put into it, what it carries or settles with, the closer hoops at its ends and its laps; a heavier column of another line at its far end, where the beam is not described there.", applies: isSeismic },

@@ -13,9 +13,10 @@ import { oneGround } from "./one-ground.js";
 import { paving } from "./paving.js";
 import { sizes } from "./sizes.js";
 import { slabAsFooting } from "./slab-as-footing.js";
+import { slopeSetback } from "./slope-setback.js";
 import { suppliedDesign } from "./supplied-design.js";
 import { tallPedestal } from "./tall-pedestal.js";
 import { ties } from "./ties.js";
 import { water } from "./water.js";
 
-export const siteRules: readonly RuleDecl[] = [loadPath, agreement, sizes, suppliedDesign, oneGround, frost, paving, slabAsFooting, tallPedestal, neighbors, isolation, water, exposure, cover, corrosion, closedSections, ties, cure];
+export const siteRules: readonly RuleDecl[] = [loadPath, agreement, sizes, suppliedDesign, oneGround, frost, paving, slabAsFooting, tallPedestal, neighbors, slopeSetback, isolation, water, exposure, cover, corrosion, closedSections, ties, cure];

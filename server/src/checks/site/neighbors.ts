@@ -110,7 +110,7 @@ export const neighbors: RuleDecl = {
   clause: "a line of 1 in 1; common practice, no source",
   fails: "The foundation loses the soil below or beside it, or presses on a wall that was not made for it.",
   seen: "A pier that leans into a new sewer trench; a cracked pool wall below a pavilion post.",
-  range: "What is stated beside a foundation, by a line of 1 in 1 from its underside; where nothing is stated and the air is not that of a pool, nothing is asked. Soft clay, loose sand and water in the soil ask for a flatter line. Slopes are not looked at.",
+  range: "What is stated beside a foundation, by a line of 1 in 1 from its underside; where nothing is stated and the air is not that of a pool, nothing is asked. Soft clay, loose sand and water in the soil ask for a flatter line. Slopes have a rule of their own.",
   alone: true,
   judge: (structure) => judgeFoundations(structure, judgeNeighbors),
 };

@@ -53,6 +53,11 @@ export const foundations = named(
         depth: quantity("distance", "Depth of its underside below grade."),
       }),
     ),
+    "slope below": record("Ground that falls away in a slope near the foundation; left out, nothing is asked of it.", {
+      slope: quantity("slope", "Rise of the slope over its run."),
+      height: quantity("distance", "Height of the slope, from its foot to the grade at the foundation."),
+      distance: quantity("distance", "Level distance from the side of the foundation to the top of the slope.", { bounds: "zero or more" }),
+    }),
     diameter: quantity("length", "Diameter of a round pier.", { units: ["in", "mm"] }),
     width: quantity("length", "Side of a square pier or pad along x.", { units: ["in", "ft", "mm"] }),
     length: quantity("length", "Length of the pad along y, or of the whole wall.", { units: ["ft", "m"] }),
