@@ -97,3 +97,25 @@ describe("an earthquake among stated reactions", () => {
     expect(remarks.filter((one) => one.includes("its vertical part, 0.2 S_DS D, is not"))).toHaveLength(count);
   });
 });
+
+describe("a roof on one line of columns", () => {
+  const roof = (places: readonly number[], more = "") => `rootfast: 1
+roof: { shape: monoslope, slope: 1 in 12, length: 30 ft, width: 12 ft, low edge: north, mean height: 10 ft, dead: 8 psf, flow below: clear, fascia: { depth: 0 in }${more} }
+columns:
+${places.map((x, i) => `  C${i}: { at: "${x} ft, 6 ft", section: HSS8x8x3/8, height: 9 ft }\n`).join("")}`;
+  const spoken = (text: string): readonly string[] => buildReport(checkText(text), { file: "x" }).structures[0].remarks.map(({ message }) => message);
+
+  // Simple spans of 15 ft between the ends and the middle: the middle column takes half of the roof, 1.5 times a third.
+  it("is told how much more the middle column takes by the spans", () => {
+    expect(spoken(roof([0, 15, 30]))).toEqual([expect.stringMatching(/by its spans one of them takes 1\.5 times the mean\. State rigid in plane: envelope/u)]);
+  });
+
+  it.each([
+    ["overhangs of a third of the bay bring every column the same", roof([3.75, 15, 26.25])],
+    ["both ways of sharing count already", roof([0, 15, 30], ", rigid in plane: envelope")],
+    ["each column takes what is its own", roof([0, 15, 30], ", rigid in plane: no")],
+    ["there are two columns, which statics alone decides", roof([0, 30])],
+  ])("has nothing said of it where %s", (_, text) => {
+    expect(spoken(text)).toEqual([]);
+  });
+});

@@ -2,6 +2,7 @@
 import { adoptedStandards } from "../catalog/adopted-standards.js";
 import type { Codes, Named, Sourced } from "../project/model.js";
 import type { KindName } from "../units/kinds.js";
+import { mostOverMean } from "../mechanics/roof-spans.js";
 import { isByHand, typeOfName } from "./by-hand.js";
 import { roofSupports, type LoadedStructure } from "./roof-inputs.js";
 import { listed } from "./wanted.js";
@@ -64,7 +65,26 @@ function edgeRemarks(structure: LoadedStructure): readonly LoadInformation[] {
   ];
 }
 
+/** From here on a column's part of a roof on one line is worth a word, over the mean of all. */
+const worthAWord = 1.05;
+
+/** Said of a roof on one line of columns whose spans bring more to one of them than an equal part. */
+function oneLineRemarks(structure: LoadedStructure): readonly LoadInformation[] {
+  const { roof } = structure;
+  const { length, width, "rigid in plane": rigid } = roof?.fields ?? {};
+  if (!roof || !length || !width || (rigid?.value ?? "yes") !== "yes") return [];
+  const most = mostOverMean(roofSupports(structure).flatMap(({ places }) => places), { x1: 0, x2: length.value, y1: 0, y2: width.value });
+  if (most === undefined || !(most > worthAWord)) return [];
+  return [
+    {
+      at: rigid ?? roof,
+      message: (show) =>
+        `The roof stands on one line of columns. What turns it about that line is shared alike among them, as by a roof that does not twist; by its spans one of them takes ${show(most, "number")} times the mean. State rigid in plane: envelope to have the worse of both, unless the roof is stiff against twisting.`,
+    },
+  ];
+}
+
 export function generalRemarks(structure: LoadedStructure): readonly LoadInformation[] {
   const edition = editionRemark(structure.codes);
-  return [...(edition ? [edition] : []), ...byHandRemarks(structure), ...verticalRemarks(structure), ...edgeRemarks(structure)];
+  return [...(edition ? [edition] : []), ...byHandRemarks(structure), ...verticalRemarks(structure), ...edgeRemarks(structure), ...oneLineRemarks(structure)];
 }

@@ -1,7 +1,7 @@
 /** Columns as lines in plan, and the share of each in a load spread over a rectangle, by lever in simple spans. */
 import type { PlanArea } from "./rigid-roof.js";
 
-interface Place {
+export interface Place {
   readonly x: number;
   readonly y: number;
 }

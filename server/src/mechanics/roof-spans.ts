@@ -3,7 +3,7 @@
  * plate, but it bends across its plane: a column in the middle of a line takes more of the weight and of the lift than one at the end.
  */
 import type { Routine, ShownValue } from "../formula/types.js";
-import { gridAlong, linesAlong, sharesOf, type ColumnGrid } from "./column-grid.js";
+import { gridAlong, linesAlong, sharesOf, type ColumnGrid, type Place } from "./column-grid.js";
 import type { Forces } from "./forces.js";
 import { areaWithin, tributaryPolygon } from "./tributary.js";
 import type { PlanArea, RoofColumn, RoofLoad } from "./rigid-roof.js";
@@ -44,7 +44,7 @@ const sharesBy = ({ columns, grids }: RoofSpans, area: PlanArea): readonly numbe
 };
 
 /** Three columns or more in one line. */
-function oneLine(columns: readonly RoofColumn[]): ColumnGrid | undefined {
+function oneLine(columns: readonly Place[]): ColumnGrid | undefined {
   for (const axis of ["x", "y"] as const) {
     const [line, ...others] = linesAlong(columns, axis);
     if (line && others.length === 0 && line.columns.length > 2 && line.along.every((at, i) => i === 0 || at > line.along[i - 1])) {
@@ -52,6 +52,12 @@ function oneLine(columns: readonly RoofColumn[]): ColumnGrid | undefined {
     }
   }
   return undefined;
+}
+
+/** On one line of columns: the largest part of a load over the roof that a column has by the spans, over the mean; undefined on more lines or fewer than three columns. */
+export function mostOverMean(places: readonly Place[], roof: PlanArea): number | undefined {
+  const line = oneLine(places);
+  return line && Math.max(...sharesOf(line, roof, places.length)) * places.length;
 }
 
 export interface BySpans {
