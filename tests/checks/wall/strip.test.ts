@@ -62,6 +62,19 @@ describe("The strip footing under a wall", () => {
     const inD = outcomeOf(wallStripFlexure, wallOf(strip, held, { "seismic design category": "D" }), strengthOf({ P: 0 }, terms));
     expect(inD.type === "unchecked" && inD.because).toMatch(/state top bars/);
   });
+  it("is sheared at the face of the wall where soil pushes its heel down, and at d from it where the ground pushes it up", () => {
+    // Heel 3 ft under 3 ft of soil; 1.6 x 80 psf/ft on 4 ft turn the weights toward the toe.
+    const heavy = wallOf({ toe: 1 * foot, heel: 3 * foot }, { retains: 3 * foot, fill: { ...fill, "equivalent fluid": 80 * psfPerFoot } });
+    const N = 1.2 * (0.15 * 5 + 0.15 * 4 + 0.12 * 3 * 3);
+    const M = 1.2 * (0.15 * 5 * 2.5 + 0.15 * 4 * 1.5 + 0.12 * 3 * 3 * 3.5) - (1.6 * 0.08 * 4 ** 3) / 6;
+    const e = 2.5 - M / N;
+    const at = (x: number) => (N / 5) * (1 - (12 * e * (x - 2.5)) / 25);
+    // From the tip of the heel to the face, 2 ft from the toe: what lies on it less what presses below.
+    const V = 3 * (1.2 * (0.15 + 0.36) - (at(2) + at(5)) / 2);
+    expect(weigh<any>(wallStripShear, heavy, strengthOf({ P: 0 }, terms)).demand / kip).toBeCloseTo(8 * V, 4);
+    // 40 kip and 1.2 x 4.8 kip press 8 ft of the even footing with 1.144 ksf; d = 8.75 in.
+    expect(weigh<any>(wallStripShear, wallOf(), strengthOf({ P: 40 * kip }, terms)).demand / kip).toBeCloseTo(8 * (45.76 / 40) * (2 - 8.75 / 12), 4);
+  });
   it("is not answered where it tips over, with what to do", () => {
     const found = outcomeOf(wallStripFlexure, wallOf(), strengthOf({ P: 1 * kip, Mx: 60 * kipFoot }, light));
     expect(found.type === "unchecked" && found.because).toMatch(/Widen the footing/);

@@ -165,7 +165,8 @@ export interface Sides {
   readonly heel: Bent;
 }
 
-const split = (value: number): Bent => ({ bottom: Math.max(value, 0), top: Math.max(-value, 0) });
+/** `down`: what is found at the section that counts where the side is pushed down, if it is another one. */
+const split = (value: number, down = value): Bent => ({ bottom: Math.max(value, 0), top: Math.max(-value, -down, 0) });
 
 function pressureFor(inputs: StripInputs, result: Resultant, calc: Calc): FromBelow | { readonly because: string } {
   const held = heldByDowels(inputs, inputs.rows, result, calc);
@@ -174,8 +175,13 @@ function pressureFor(inputs: StripInputs, result: Resultant, calc: Calc): FromBe
   return "unstable" in pressure ? { because: `${pressure.unstable} under this factored load, so that no pressure balances it. Widen the footing, or let more of the wall act with the post` } : { pressure };
 }
 
-/** Moments at the faces of the wall and shears `d` beyond them, in one situation. */
-function inSituation(inputs: StripInputs, situation: Situation, post: Post, f_D: number, at: { readonly toe: number; readonly heel: number }, part: "moment" | "shear", calc: Calc): Sides | { readonly because: string } {
+interface Sections {
+  readonly toe: number;
+  readonly heel: number;
+}
+
+/** Moments at the faces of the wall, or shears `d` beyond them and, where `downAt` is given, the downward ones at those sections too; in one situation. */
+function inSituation(inputs: StripInputs, situation: Situation, post: Post, f_D: number, at: Sections, downAt: Sections | undefined, part: "moment" | "shear", calc: Calc): Sides | { readonly because: string } {
   const { width: B, run: L_r, base: t_f, earth } = inputs;
   const soil: Soil = f_D < 1 ? situation.soil : situation.hasFill || !earth ? "all" : "all but the fill";
   const acting: Acting = actingIn(inputs, situation, post, soil, calc);
@@ -187,27 +193,33 @@ function inSituation(inputs: StripInputs, situation: Situation, post: Post, f_D:
   const counted = soil === "all" || soil === "all but the fill" || inputs.isSoilCounted;
   const h_wh = situation.hasFill ? inputs.highWater : inputs.lowWater;
   const section = (down: number, x: number): Overhang => calc.routine(footingOverhang, { ...below, width: B, length: L_r, down, across: "x", at: x });
-  const toe = inputs.toe > 0 ? section(calc(downOnToe, { f_D, t_f, gamma_t: inputs.toeWeight, h_t: counted ? inputs.low : 0, h_wt: inputs.lowWater, h_wh, b_t: inputs.toe, B }), at.toe)[part][1] : 0;
-  if (!(inputs.heel > 0)) return { toe: split(toe), heel: split(0) };
+  const bothOf = (down: number, side: "toe" | "heel"): readonly [number, number] => {
+    const which = side === "toe" ? 1 : 0;
+    const far = section(down, at[side])[part][which];
+    return [far, downAt ? section(down, downAt[side])[part][which] : far];
+  };
+  const toe = inputs.toe > 0 ? split(...bothOf(calc(downOnToe, { f_D, t_f, gamma_t: inputs.toeWeight, h_t: counted ? inputs.low : 0, h_wt: inputs.lowWater, h_wh, b_t: inputs.toe, B }), "toe")) : split(0);
+  if (!(inputs.heel > 0)) return { toe, heel: split(0) };
   const { heelSoil: W_h, wedge: W_s } = acting.weights;
   const f_H = adds;
   const q = situation.hasFill && earth && f_D >= 1 ? earth.surcharge : 0;
-  const even = section(calc(downOnHeel, { f_D, t_f, W_h, b_h: inputs.heel, L_r, f_H, q, h_wt: inputs.lowWater }), at.heel)[part][0];
-  if (!(W_s > 0 || acting.fill.drag > 0)) return { toe: split(toe), heel: split(even) };
+  const [even, evenDown] = bothOf(calc(downOnHeel, { f_D, t_f, W_h, b_h: inputs.heel, L_r, f_H, q, h_wt: inputs.lowWater }), "heel");
+  if (!(W_s > 0 || acting.fill.drag > 0)) return { toe, heel: split(even, evenDown) };
   const tip = { f_D, W_s, f_H, P_e: acting.fill.drag };
-  const heel = part === "moment" ? calc(lessTip, { M_1: even, M_x: calc(heelTipMoment, { ...tip, b_h: inputs.heel }) }) : calc(lessTipShear, { V_1: even, V_x: calc(heelTipShear, tip) });
-  return { toe: split(toe), heel: split(heel) };
+  if (part === "moment") return { toe, heel: split(calc(lessTip, { M_1: even, M_x: calc(heelTipMoment, { ...tip, b_h: inputs.heel }) })) };
+  const V_x = calc(heelTipShear, tip);
+  return { toe, heel: split(calc(lessTipShear, { V_1: even, V_x }), calc(lessTipShear, { V_1: evenDown, V_x })) };
 }
 
 /** Every situation of one combination, or why it cannot be told. */
-export function stripForces(inputs: StripInputs, demand: Demand<"strength">, part: "moment" | "shear", at: { readonly toe: number; readonly heel: number }, calc: Calc): readonly { readonly situation: Situation; readonly sides: Sides; readonly post: Post }[] | { readonly because: string } {
+export function stripForces(inputs: StripInputs, demand: Demand<"strength">, part: "moment" | "shear", at: Sections, calc: Calc, downAt?: Sections): readonly { readonly situation: Situation; readonly sides: Sides; readonly post: Post }[] | { readonly because: string } {
   const opened = openWall(inputs, demand, calc);
   if ("because" in opened) return opened;
   const { f_D, post, situations } = opened;
   const found = [];
   for (const situation of situations) {
     if (situation.words !== "") calc.note(`Now ${situation.words}.`);
-    const sides = inSituation(inputs, situation, post, f_D, at, part, calc);
+    const sides = inSituation(inputs, situation, post, f_D, at, downAt, part, calc);
     if ("because" in sides) return sides;
     found.push({ situation, sides, post });
   }
