@@ -148,6 +148,16 @@ describe("Pull on the dowels of a wall, by statics", () => {
     expect(read(dowelSteel, wall({ footing: { ...footing, toe: 6 * inch, heel: 20 * inch } })).blocks.join()).toMatch(/together are not as wide/);
   });
 
+  it("counts no wall and no dowels beyond the wall's end or a movement joint", () => {
+    // 2 ft and half of 10 ft: 0.7 x 15.125 kip and 5.25 dowels; with a joint 2 ft on the other side 0.4 x 15.125 kip and 3.
+    const atEnd = { length: 14 * foot, "first post": 2 * foot };
+    expect(pullOf(wall(atEnd), allowable({ P: -20 * kip })) / kip).toBeCloseTo((20 - 0.6 * 10.5875) / 5.25, 9);
+    const joints = Object.assign([{ value: 4 * foot }], { name: "joints" });
+    expect(pullOf(wall({ ...atEnd, "movement joints": joints }), allowable({ P: -20 * kip })) / kip).toBeCloseTo((20 - 0.6 * 6.05) / 3, 9);
+    expect(pullOf(wall({ length: 14 * foot }), allowable({ P: -20 * kip })) / kip).toBeCloseTo((20 - 0.6 * 15.125) / 7.5, 9);
+    expect(stepsFor(dowelSteel, wall(atEnd), allowable({ P: -20 * kip })).notes.join(" ")).toMatch(/cut short on the west by the end of the wall/);
+  });
+
   it("refuses a length per post longer than the distance between the columns", () => {
     const close = wall({}, {}, [{ x: 0, y: 0 }, { x: 8 * foot, y: 0 }]);
     const outcome = outcomeOf(dowelSteel, close, strengthOf({ P: -20 * kip }));

@@ -2,9 +2,11 @@
 import { formula } from "../../formula/declare.js";
 import type { Calc } from "../../formula/types.js";
 import { isAbove } from "../../mechanics/compare.js";
+import { wallStretch } from "../../mechanics/wall-run.js";
 import type { Sourced, Support } from "../../project/model.js";
+import { readWallRun } from "../base/wall-place.js";
 import type { Gather } from "../contract.js";
-import { reachesOf } from "../wall/body.js";
+import { reachesOf, saidOf, stretchLength } from "../wall/body.js";
 
 /** One side of a rectangle in plan and a thickness, m. */
 interface Pad {
@@ -22,7 +24,11 @@ interface Wall {
   readonly height: number;
   readonly footingWidth: number;
   readonly footingThickness: number;
+  /** As stated, m. */
+  readonly statedPerPost: number;
+  /** Cut short where the wall, or the post's share of it, ends. */
   readonly lengthPerPost: number;
+  readonly stretch: string;
   /** Neighboring columns of the line, where there are some. */
   readonly neighbors?: { readonly x1: number; readonly y1: number; readonly x2: number; readonly y2: number };
   /** How far the footing reaches beyond the wall to each side, m; alike where the wall stands on its middle. */
@@ -87,6 +93,19 @@ function readPad(support: Support, gather: Gather): Pad {
   };
 }
 
+/** Length of wall that acts with the post at `place`. Where the length of the whole wall is not told, no end of it is known. */
+function actingLength(support: Support, gather: Gather, place: number): Pick<Wall, "statedPerPost" | "lengthPerPost" | "stretch"> {
+  const f = support.foundation?.fields;
+  const statedPerPost = gather.need(f?.["length per post"], "length of wall that acts with one post (`length per post`)");
+  const whole = { statedPerPost, lengthPerPost: statedPerPost, stretch: "" };
+  const length = gather.may(f?.length);
+  if (length === undefined || Number.isNaN(statedPerPost)) return whole;
+  const run = readWallRun(support, gather, place, length);
+  if (!run) return whole;
+  const found = wallStretch(support.places, place, run, statedPerPost);
+  return { statedPerPost, lengthPerPost: stretchLength.value({ a_1: found.before, a_2: found.after }), stretch: saidOf(found, run.axis) };
+}
+
 function readWall(support: Support, gather: Gather, place: number): Wall {
   const f = support.foundation?.fields;
   const footing = f?.footing?.value;
@@ -101,7 +120,7 @@ function readWall(support: Support, gather: Gather, place: number): Wall {
     height: gather.need(f?.height, "height of the wall"),
     footingWidth,
     footingThickness: gather.need(footing?.thickness, "thickness of the wall's footing"),
-    lengthPerPost: gather.need(f?.["length per post"], "length of wall that acts with one post (`length per post`)"),
+    ...actingLength(support, gather, place),
     toe,
     heel,
     neighbors: here && next ? { x1: here.x, y1: here.y, x2: next.x, y2: next.y } : undefined,
@@ -191,6 +210,7 @@ export const neighborDistance = formula({
 /** Weight that acts with the support, buoyant where it stands in water; no factor yet. */
 export function blockWeight(block: RockBlock, calc: Calc): number {
   const { body } = block;
+  if (body.type === "wall" && body.stretch !== "") calc.note(body.stretch);
   const W =
     body.type === "pad"
       ? calc(padWeight, { B: body.width, L: body.length, t: body.thickness })
@@ -212,7 +232,7 @@ export function sharedLength({ body }: RockBlock, calc: Calc): string | undefine
   if (body.type !== "wall" || !body.neighbors) return undefined;
   const { x1: x_1, y1: y_1, x2: x_2, y2: y_2 } = body.neighbors;
   const spacing = calc(neighborDistance, { x_1, y_1, x_2, y_2 });
-  return spacing > 0 && isAbove(body.lengthPerPost, spacing) ? "the length of wall per post is more than the distance between the columns, so that the same wall would be counted twice: shorten `length per post`" : undefined;
+  return spacing > 0 && isAbove(body.statedPerPost, spacing) ? "the length of wall per post is more than the distance between the columns, so that the same wall would be counted twice: shorten `length per post`" : undefined;
 }
 
 export const blockFormulas = [neighborDistance, padWeight, wallWeight, buoyantWeight, padArm, wallArm] as const;

@@ -300,7 +300,8 @@ function stretchOf(support: Support, gather: Gather, place: number, earth: Earth
 
 const cutWords = { length: "", end: "the end of the wall", joint: "a movement joint", post: "the neighboring post's share" } as const;
 
-function saidOf({ cutBefore, cutAfter }: Stretch, axis: "x" | "y"): string {
+/** What cuts the length short, in words; empty where nothing does. */
+export function saidOf({ cutBefore, cutAfter }: Stretch, axis: "x" | "y"): string {
   const [low, high] = axis === "x" ? (["west", "east"] as const) : (["south", "north"] as const);
   const cuts = [cutBefore === "length" ? "" : `on the ${low} by ${cutWords[cutBefore]}`, cutAfter === "length" ? "" : `on the ${high} by ${cutWords[cutAfter]}`].filter((text) => text !== "");
   return cuts.length === 0 ? "" : `The length of wall that acts with the post is cut short ${cuts.join(" and ")}.`;
