@@ -118,3 +118,15 @@ export function gatherer(): Gather & { readonly missing: string[]; readonly bloc
 export const say = {
   show: (value: number, kind: KindName): string => `${Number((value / kinds[kind].US.factor).toPrecision(4))} ${kinds[kind].US.unit}`.trim(),
 };
+
+/** Inputs of every check that has all it needs. */
+export function inputsOfAll(checks: readonly CheckDecl[], support: Support): ReadonlyMap<CheckDecl, object> {
+  const found = new Map<CheckDecl, object>();
+  for (const check of checks) {
+    if (!check.applies(support)) continue;
+    const gather = gatherer();
+    const inputs = check.inputs(support, gather, 0) as object;
+    if (gather.missing.length + gather.blocks.length === 0) found.set(check, inputs);
+  }
+  return found;
+}

@@ -3,8 +3,7 @@ import { anchorChecks } from "../../../server/src/checks/anchors/index.js";
 import { baseChecks } from "../../../server/src/checks/base/index.js";
 import type { CheckDecl, Outcome } from "../../../server/src/checks/contract.js";
 import { plainCalc, recordingCalc } from "../../../server/src/formula/calc.js";
-import type { Support } from "../../../server/src/project/model.js";
-import { gatherer } from "../given.js";
+import { gatherer, inputsOfAll } from "../given.js";
 import { demandOf, drawing, drawOne, forceNames, sizeNames, supportOf, type Drawn, type SizeName } from "./sweep.js";
 
 const checks = [...anchorChecks, ...baseChecks] as readonly CheckDecl<any, any>[];
@@ -46,18 +45,6 @@ const jumpsOfTheStandard: readonly RegExp[] = [
   /no more than one rod diameter/u,
 ];
 
-/** Inputs of every check that has all it needs. */
-function inputsOf(support: Support): ReadonlyMap<CheckDecl, object> {
-  const found = new Map<CheckDecl, object>();
-  for (const check of checks) {
-    if (!check.applies(support)) continue;
-    const gather = gatherer();
-    const inputs = check.inputs(support, gather, 0) as object;
-    if (gather.missing.length + gather.blocks.length === 0) found.set(check, inputs);
-  }
-  return found;
-}
-
 const move = (of: Drawn, name: SizeName, by: number): Drawn => ({ ...of, sizes: { ...of.sizes, [name]: of.sizes[name] * (1 + by) } });
 
 const ratioOf = (outcome: Outcome | undefined): number | undefined => {
@@ -66,7 +53,7 @@ const ratioOf = (outcome: Outcome | undefined): number | undefined => {
 };
 
 const ratioAt = (check: CheckDecl, of: Drawn): number | undefined => {
-  const inputs = inputsOf(supportOf(of)).get(check);
+  const inputs = inputsOfAll(checks, supportOf(of)).get(check);
   return inputs && ratioOf(check.evaluate(inputs, demandOf(of), plainCalc));
 };
 
@@ -120,9 +107,9 @@ it(
       const names: readonly SizeName[] = isForce ? forceNames : sizeNames;
       const name = names[Math.floor(next() * names.length)];
       const other = move(one, name, step);
-      const inputs = inputsOf(supportOf(one));
+      const inputs = inputsOfAll(checks, supportOf(one));
       // A force that moves leaves what is read as it is.
-      const otherInputs = isForce ? inputs : inputsOf(supportOf(other));
+      const otherInputs = isForce ? inputs : inputsOfAll(checks, supportOf(other));
       const [demand, otherDemand] = [demandOf(one), demandOf(other)];
       for (const [check, own] of inputs) {
         const otherOwn = otherInputs.get(check);

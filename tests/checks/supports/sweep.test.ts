@@ -6,9 +6,8 @@ import { pierChecks } from "../../../server/src/checks/pier/index.js";
 import { rockChecks } from "../../../server/src/checks/rock/index.js";
 import { wallChecks } from "../../../server/src/checks/wall/index.js";
 import { plainCalc, recordingCalc } from "../../../server/src/formula/calc.js";
-import type { Support } from "../../../server/src/project/model.js";
 import { drawing } from "../anchors/sweep.js";
-import { gatherer } from "../given.js";
+import { gatherer, inputsOfAll } from "../given.js";
 import { demandOf, drawOne, forceNames, sizesOfKind, supportOf, type Drawn, type SizeName } from "./sweep.js";
 
 const checks = [...pierChecks, ...footingChecks, ...wallChecks, ...rockChecks] as readonly CheckDecl<any, any>[];
@@ -56,18 +55,6 @@ const jumpsOfTheStandard: readonly (readonly [RegExp, RegExp])[] = [
 ];
 
 const levelOf = (check: CheckDecl): Level => (typeof check.level === "string" ? check.level : check.level[0]) as Level;
-
-/** Inputs of every check that has all it needs. */
-function inputsOf(support: Support): ReadonlyMap<CheckDecl, object> {
-  const found = new Map<CheckDecl, object>();
-  for (const check of checks) {
-    if (!check.applies(support)) continue;
-    const gather = gatherer();
-    const inputs = check.inputs(support, gather, 0) as object;
-    if (gather.missing.length + gather.blocks.length === 0) found.set(check, inputs);
-  }
-  return found;
-}
 
 const move = (of: Drawn, name: SizeName, by: number): Drawn => ({ ...of, sizes: { ...of.sizes, [name]: of.sizes[name] * (1 + by) } });
 
@@ -131,8 +118,8 @@ it(
       const names: readonly SizeName[] = isForce ? forceNames : sizesOfKind[one.choices.kind];
       const name = names[Math.floor(next() * names.length)];
       const other = move(one, name, step);
-      const inputs = inputsOf(supportOf(one));
-      const otherInputs = isForce ? inputs : inputsOf(supportOf(other));
+      const inputs = inputsOfAll(checks, supportOf(one));
+      const otherInputs = isForce ? inputs : inputsOfAll(checks, supportOf(other));
       for (const [check, own] of inputs) {
         const otherOwn = otherInputs.get(check);
         const level = levelOf(check);
