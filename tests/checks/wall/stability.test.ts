@@ -36,6 +36,28 @@ const ratio = (check: CheckDecl<any, any>, support: ReturnType<typeof wallOf>, d
   return d / capacity;
 };
 
+describe("Coulomb's pressure and the heel of a footing", () => {
+  const degree = Math.PI / 180;
+  const soil = { "friction angle": 32 * degree, slope: 1 / 6 };
+  const by = (footing: Fields, fill: Fields, check: CheckDecl<any, any> = wallSliding) => weigh(check, wallOf({ footing: { width: 6 * foot, thickness: 1 * foot, ...footing } }, { ...soil, ...fill }), allowable({ P: 2 * kip, Vy: -0.1 * kip }, dead));
+  const rankine = { method: "Rankine" };
+  const rough = { method: "Coulomb", "wall friction": 20 * degree };
+
+  it("presses by Rankine on the plane in the soil at the end of a heel, where the wall's friction does not act", () => {
+    for (const check of [wallSliding, wallOverturning, wallBearing] as readonly CheckDecl<any, any>[]) {
+      expect(by({}, rough, check).demand).toBeCloseTo(by({}, rankine, check).demand, 3);
+      expect(by({}, rough, check).capacity).toBeCloseTo(by({}, rankine, check).capacity, 3);
+    }
+    // 0.31946 cos 9.462 x 120 pcf on 4 ft of soil and 2.5 ft of slope, 8 ft of it; Coulomb's horizontal part would be 0.29146.
+    const H = 5 + 2.5 / 6;
+    expect((by({}, rough).demand / kip - 0.1) / (8 * 0.06 * H * H)).toBeCloseTo(0.31512, 4);
+  });
+  it("keeps the wall's friction where the footing has no heel, and the soil lies against the wall itself", () => {
+    const none = { toe: 5 * foot, heel: 0 };
+    expect((by(none, rough).demand / kip - 0.1) / (8 * 0.06 * 25)).toBeCloseTo(0.29146, 4);
+  });
+});
+
 describe("A wall that holds nothing back", () => {
   const forces = fc.record({ P: fc.double({ min: -5, max: 20, noNaN: true }), V: fc.double({ min: 0.01, max: 1, noNaN: true }), M: fc.double({ min: 0.01, max: 6, noNaN: true }) });
   it("does not care which way the wind blows across it", () => {

@@ -185,6 +185,19 @@ export function readEarth(support: Support, gather: Gather): EarthInputs {
   return { method, phi, delta, slope, fluid, gamma, saturated: gather.may(fill?.["saturated weight"]) ?? gamma, cohesion, surcharge, water, shaking: gather.may(fill?.["seismic coefficient"]) };
 }
 
+/** Reach of a footing that is only the rounding of its widths, m. */
+const rounding = 1e-6;
+
+/**
+ * The soil as it presses on the plane through the end of a heel. Soil lies on both sides of that plane, so that the friction of the wall, which makes
+ * Coulomb's pressure smaller, does not act on it: there it is Rankine's, which slopes with the ground; cohesion stays out, as by Coulomb.
+ */
+export function beyondHeel(inputs: EarthInputs, heel: number, calc: Calc): EarthInputs {
+  if (inputs.method !== "Coulomb" || !(heel > rounding)) return inputs;
+  calc.note("The friction of the wall does not act on a plane in the soil at the end of the heel: the pressure there is found by Rankine's method.");
+  return { ...inputs, method: "Rankine", cohesion: 0 };
+}
+
 /** The coefficient by the method named, and what goes with it. */
 export function earthOf(inputs: EarthInputs, calc: Calc): Earth {
   const { method, phi, delta, gamma } = inputs;

@@ -7,7 +7,7 @@ import type { Calc } from "../../formula/types.js";
 import { calculatedOnce } from "../once.js";
 import { heelPlane, stemWeight, stripWeight, type WallBody, weightsOf } from "./body.js";
 import { coulomb, slopeToAngle } from "./coefficients.js";
-import type { EarthInputs } from "./earth.js";
+import { beyondHeel, type EarthInputs } from "./earth.js";
 
 const coefficient = { kind: "ratio", meaning: "earth pressure coefficient", range: [0.05, 0.9] } as const;
 const shaken = { kind: "ratio", meaning: "horizontal seismic coefficient of the soil held back", field: "foundations.*.fill.seismic coefficient", range: [0, 0.3] } as const;
@@ -125,7 +125,8 @@ export interface Quake {
 
 /** What an earthquake adds, without load factor. */
 export const quakeOn = calculatedOnce((body: WallBody & { readonly earth: EarthInputs }, calc: Calc): Quake => {
-  const { earth, run: L_r, base: t_f } = body;
+  const { run: L_r, base: t_f } = body;
+  const earth = beyondHeel(body.earth, body.heel, calc);
   const k_h = earth.shaking ?? 0;
   const H = calc(heelPlane, { h_h: body.high, t_f, m: earth.slope, b_h: body.heel });
   const beta = earth.slope > 0 ? calc(slopeToAngle, { m: earth.slope }) : 0;

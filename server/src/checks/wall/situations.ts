@@ -8,7 +8,7 @@ import type { Calc } from "../../formula/types.js";
 import { momentX, momentY } from "../pier/grade-forces.js";
 import { calculatedOnce } from "../once.js";
 import { heelPlane, type Soil, type WallBody, type Weights, weightsOf } from "./body.js";
-import { downDrag, type EarthInputs, earthOf, pushAbove } from "./earth.js";
+import { beyondHeel, downDrag, type EarthInputs, earthOf, pushAbove } from "./earth.js";
 import { pushWithQuake, quakeOn, shakingFormulas, turnWithQuake } from "./shaking.js";
 
 const range = [-1e5, 1e5] as const;
@@ -127,8 +127,8 @@ export interface Fill {
 const noFill: Fill = { push: 0, moment: 0, drag: 0 };
 
 const fillOf = calculatedOnce((body: WallBody, calc: Calc): Fill => {
-  const { earth: fill } = body;
-  if (!fill) return noFill;
+  if (!body.earth) return noFill;
+  const fill = beyondHeel(body.earth, body.heel, calc);
   const earth = earthOf(fill, calc);
   const H = calc(heelPlane, { h_h: body.high, t_f: body.base, m: fill.slope, b_h: body.heel });
   const z_w = fill.water === undefined ? H : calc(waterInPlane, { H, h_w: body.highWater });
@@ -136,8 +136,7 @@ const fillOf = calculatedOnce((body: WallBody, calc: Calc): Fill => {
   const L_r = body.run;
   const push = calc(overRun, { V_e: shear, L_r });
   const M_H = calc(momentOverRun, { M_e: moment, L_r });
-  // Friction on the wall does not act on a plane in the soil behind a heel.
-  if (!(earth.K_v > 0) || (fill.method === "Coulomb" && body.heel > 0)) return { push, moment: M_H, drag: 0 };
+  if (!(earth.K_v > 0)) return { push, moment: M_H, drag: 0 };
   return { push, moment: M_H, drag: calc(dragOverRun, { P_v: calc(downDrag, { V_s: soil, K_v: earth.K_v, K_h: earth.K_h }), L_r }) };
 });
 
