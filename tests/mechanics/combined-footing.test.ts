@@ -26,6 +26,15 @@ describe("A pad under several columns as a beam", () => {
     expect(found.residual).toBeLessThan(1e-9);
   });
 
+  // Two columns 3 ft to each side pull 10 kip each on a pad 12 ft long that hangs by its own 20 kip, 1.667 kip/ft: nothing presses. At a face, half a
+  // foot from the column, 1.667 x 2.5 = 4.17 kip outside, and 10 - 1.667 x 3.5 = 4.17 inside; at 1 ft from the face there would be 2.5.
+  it("is sheared at the face of a column that pulls", () => {
+    const nothing = { contact: [], plane: { atCenter: 0, alongX: 0, alongY: 0 } };
+    const columns = [-3, 3].map((at) => ({ at, half: 0.5, P: -10, M: 0 }));
+    const found = solveCombined({ pressure: nothing, width: 12, length: 4, down: 20 / 48, along: "x", columns, d: 1, N: 0 });
+    expect(found.shear).toBeCloseTo(4.1667, 3);
+  });
+
   it("takes the weight of the pad off, which bends nothing where it lies evenly", () => {
     const found = solveCombined({ pressure: contact(24, 6, 344, 0, 0), width: 24, length: 6, down: 1, along: "x", columns: two, d: 1.5, N: 344 });
     expect(found.hogging).toBeCloseTo(200, 6);

@@ -21,7 +21,7 @@ export interface CombinedArgs {
   readonly down: number;
   readonly along: "x" | "y";
   readonly columns: readonly ColumnOnPad[];
-  /** Shear is looked at from this distance from the faces on, m. */
+  /** Shear is looked at from this distance from the faces on, m; beside a column that pulls, from its face on. */
   readonly d: number;
   /** Vertical force on the ground, N: what it is more than columns and weight lies evenly on the columns, as the pedestals do. */
   readonly N: number;
@@ -31,7 +31,7 @@ export interface CombinedForces {
   /** Largest moments with tension at the bottom and at the top, N·m, neither below zero. */
   readonly sagging: number;
   readonly hogging: number;
-  /** Largest shear at the distance from the faces, N. */
+  /** Largest shear from there on, N. */
   readonly shear: number;
   /** Moment left over at the end, over the largest; equilibrium asks for none. */
   readonly residual: number;
@@ -58,7 +58,9 @@ export function solveCombined({ pressure, width, length, down, along, columns, d
     }
     return [shear, moment];
   };
-  const isUnder = (s: number, more: number): boolean => columns.some((column) => Math.abs(s - column.at) < column.half + more - 1e-9);
+  const isUnder = (s: number, more: (column: ColumnOnPad) => number): boolean => columns.some((column) => Math.abs(s - column.at) < column.half + more(column) - 1e-9);
+  // A column that pulls presses nothing together beside it: the shear there counts from its face on.
+  const clear = ({ P }: ColumnOnPad): number => (P + extra < 0 ? 0 : d);
   const faces = (more: number): number[] => columns.flatMap((column) => [column.at - column.half - more, column.at + column.half + more]);
   const sections = [...Array.from({ length: stretches + 1 }, (_, i) => -half + (2 * half * i) / stretches), ...faces(0), ...faces(d)].filter((s) => s >= -half && s <= half);
   let sagging = 0;
@@ -66,11 +68,11 @@ export function solveCombined({ pressure, width, length, down, along, columns, d
   let shear = 0;
   for (const s of sections) {
     const [V, M] = at(s);
-    if (!isUnder(s, 0)) {
+    if (!isUnder(s, () => 0)) {
       sagging = Math.max(sagging, M);
       hogging = Math.max(hogging, -M);
     }
-    if (!isUnder(s, d)) shear = Math.max(shear, Math.abs(V));
+    if (!isUnder(s, clear)) shear = Math.max(shear, Math.abs(V));
   }
   return { sagging, hogging, shear, residual: Math.abs(at(half)[1]) / Math.max(sagging, hogging, 1) };
 }

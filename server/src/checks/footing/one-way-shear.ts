@@ -2,7 +2,8 @@
  * The pad shears across its width as a wide beam, along an inclined crack from the underside at the pressed edge. In the field it is hidden
  * below grade; above, the column has dropped.
  *
- * ACI 318-19 22.5.5.1 without stirrups, lambda_s = 1 by 13.2.6.2, at d from the face of the pedestal (13.2.7.2). ACI 318-14 22.5.5.1 gives
+ * ACI 318-19 22.5.5.1 without stirrups, lambda_s = 1 by 13.2.6.2. At d from the face of the pedestal where the ground pushes the side up (13.2.7.2);
+ * at the face where the column pulls and soil or dowels push the side down, as nothing then presses its end region together (7.4.3.2(a)). ACI 318-14 22.5.5.1 gives
  * 2 sqrt(f'c), which is often twice as much; the difference is the usual surprise on changing editions.
  */
 import { formula } from "../../formula/declare.js";
@@ -11,7 +12,7 @@ import { worseOf } from "../../mechanics/worse.js";
 import { check, unchecked, weigh } from "../contract.js";
 import { padEditions, type PadInputs } from "./pad.js";
 import { onSoil, type PadOn } from "./pad-on.js";
-import { largestEither, overhangs } from "./sections.js";
+import { largest, largestReverse, overhangs } from "./sections.js";
 
 const strength = { kind: "stress", meaning: "concrete strength", field: "foundations.*.concrete" } as const;
 const sqrtStrength = "sqrt(f'c) at most 100 psi by 22.5.3.1";
@@ -74,11 +75,11 @@ export const oneWayShearOf = <I extends PadInputs>(on: PadOn<I>) =>
     title: `One-way shear of ${on.words}`,
     link: on.link,
     level: "strength",
-    clause: "ACI 318-19 22.5.5.1, 13.2.6.2",
+    clause: "ACI 318-19 22.5.5.1, 13.2.6.2, 7.4.3.2",
     editions: padEditions,
     fails: "The pad shears across its width along an inclined crack.",
     seen: "A column that has dropped, its pad broken in two below grade.",
-    range: `Normalweight concrete, no stirrups, the bottom bars counted as fully developed at the section. Upward and downward shear are held against the same strength. ${on.net}`,
+    range: `Normalweight concrete, no stirrups, the bottom bars counted as fully developed at the section. Upward and downward shear are held against the same strength, upward at d from the face, downward at the face. ${on.net}`,
     formulas: [...on.formulas, shearSection, rootStrength, steelRatio, oneWayWithoutStirrups, oneWayEarlier],
     applies: on.isOwn,
     inputs: on.read,
@@ -91,13 +92,18 @@ export const oneWayShearOf = <I extends PadInputs>(on: PadOn<I>) =>
       const acting = on.acting(inputs, demand, "by factor", calc);
       if (!acting) return weigh(0, Math.min(capacityX, capacityY), "force");
       if ("because" in acting) return unchecked(acting.because);
-      const x = { demand: largestEither(overhangs(inputs, acting, "x", calc(shearSection, { x_f: face.x, d }), calc).shear), capacity: capacityX };
-      const y = { demand: largestEither(overhangs(inputs, acting, "y", calc(shearSection, { x_f: face.y, d }), calc).shear), capacity: capacityY };
+      const shearAlong = (axis: "x" | "y"): number => {
+        const up = largest(overhangs(inputs, acting, axis, calc(shearSection, { x_f: face[axis], d }), calc).shear);
+        const down = largestReverse(overhangs(inputs, acting, axis, face[axis], calc).shear);
+        return Math.max(up, down);
+      };
+      const x = { demand: shearAlong("x"), capacity: capacityX };
+      const y = { demand: shearAlong("y"), capacity: capacityY };
       const found = worseOf(x, y);
       return weigh(found.demand, found.capacity, "force");
     },
     advise: (inputs, outcome, say) =>
-      `${say.show(outcome.demand, "force")} of shear at ${say.show(inputs.bottom.d, "length")} from the face; the pad holds ${say.show(outcome.capacity, "force")}. Thicken the pad${inputs.edition === "ACI 318-14" ? "" : ", or add bottom bars, which raise the strength by the cube root"}.`,
+      `${say.show(outcome.demand, "force")} of shear beside the pedestal; the pad holds ${say.show(outcome.capacity, "force")}. Thicken the pad${inputs.edition === "ACI 318-14" ? "" : ", or add bottom bars, which raise the strength by the cube root"}.`,
   });
 
 export const footingOneWayShear = oneWayShearOf(onSoil);

@@ -74,4 +74,3 @@ export function overhangs(body: FootingBody, acting: Exclude<Acting, undefined |
 export const largest = ([low, high]: readonly [number, number]): number => Math.max(low, high, 0);
 /** Largest of what points the other way, as a positive number. */
 export const largestReverse = ([low, high]: readonly [number, number]): number => Math.max(-low, -high, 0);
-export const largestEither = (pair: readonly [number, number]): number => Math.max(largest(pair), largestReverse(pair));
