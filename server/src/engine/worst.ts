@@ -11,8 +11,15 @@ export interface Worst {
   readonly result?: AnyResult;
 }
 
-/** A check that is over without a ratio has no capacity at all; a rule has no ratio to weigh, so it comes after those that have. */
-const ratioOf = (result: AnyResult): number => (isRule(result) ? -1 : (result.ratio ?? (result.state === "over" ? Number.POSITIVE_INFINITY : -1)));
+/**
+ * A check that is over without a ratio has no capacity at all; a rule has no ratio to weigh, so it comes after those that have. Before the rules, and
+ * after every strength, come the limits of a detail that is kept: two curtains of bars where two are asked for are all that is wanted.
+ */
+function ratioOf(result: AnyResult): number {
+  if (isRule(result)) return -1;
+  if (result.ratio === undefined) return result.state === "over" ? Number.POSITIVE_INFINITY : -1;
+  return result.state === "holds" && result.weighed?.isLimit ? result.ratio - 1 : result.ratio;
+}
 
 const rank = Object.fromEntries(stateOrder.map((state, i) => [state, i])) as Record<State, number>;
 
