@@ -2,6 +2,7 @@
  * Unknown is never OK: where an entry of the notebook holds something that cannot be read, whatever rests on that entry is not
  * checked. A misspelled uplift must not leave a support that holds without it.
  */
+import { oncePerInputs } from "../checks/once.js";
 import type { CheckResult, RuleResult } from "../findings/result.js";
 import type { Problem } from "../notebook/problem.js";
 import type { NotebookReading, Unit } from "../notebook/read-notebook.js";
@@ -99,27 +100,19 @@ const isByHand = ({ column, foundation }: Support): boolean => {
 
 const parts = (support: Support): string[] => [support.column, support.base, support.foundation, support.ground].flatMap((part) => (part ? [part.path] : []));
 
-/** Entries a result rests on: what it used, and all parts of its support, for what it did not find may be the very thing that cannot be read. */
-const entriesOf = memoized((result: CheckResult) => distinct([...entriesAt(result.support), ...result.used.map((used) => entryOf(used.path))]));
+// What an edit does not touch is the same object as before it, so that its entries are listed once.
 
-const entriesAt = memoized((support: Support) => distinct([support.path, ...parts(support)].map(entryOf)));
+/** Entries a result rests on: what it used, and all parts of its support, for what it did not find may be the very thing that cannot be read. */
+const entriesOf = oncePerInputs((result: CheckResult) => distinct([...entriesAt(result.support), ...result.used.map((used) => entryOf(used.path))]));
+
+const entriesAt = oncePerInputs((support: Support) => distinct([support.path, ...parts(support)].map(entryOf)));
 
 /** Entries any of the results rests on. */
-const entriesOfAll = memoized((results: readonly CheckResult[]) => distinct(results.flatMap(entriesOf)));
+const entriesOfAll = oncePerInputs((results: readonly CheckResult[]) => distinct(results.flatMap(entriesOf)));
 
-const entriesOfRules = memoized((support: Support) => distinct([...entriesAt(support), "site"]));
+const entriesOfRules = oncePerInputs((support: Support) => distinct([...entriesAt(support), "site"]));
 
 const distinct = (paths: readonly string[]): readonly string[] => [...new Set(paths)];
-
-/** What an edit does not touch is the same object as before it, so that this is worked out once for it. */
-function memoized<K extends object, V>(work: (key: K) => V): (key: K) => V {
-  const known = new WeakMap<K, V>();
-  return (key) => {
-    let value = known.get(key);
-    if (value === undefined) known.set(key, (value = work(key)));
-    return value;
-  };
-}
 
 /** Of one result and one reason there is one answer, the same object at each edit. */
 function onceForEach<R extends object>(make: (result: R, because: string) => R): (result: R, because: string) => R {

@@ -19,8 +19,8 @@ const momentAcross = { kind: "moment", meaning: "moment of the post at the under
 const momentAlong = { kind: "moment", meaning: "moment of the post at the underside, along the wall", range } as const;
 const run = { kind: "distance", meaning: "length of wall that acts with the post" } as const;
 const width = { kind: "length", meaning: "width of the strip footing", field: "foundations.*.footing.width" } as const;
-const direction = (axis: string) => ({ kind: "ratio", meaning: `${axis} part of the direction away from the fill`, range: [-1, 1] }) as const;
-const alongDirection = (axis: string) => ({ kind: "ratio", meaning: `${axis} part of the direction of the wall`, range: [0, 1] }) as const;
+export const direction = (axis: string) => ({ kind: "ratio", meaning: `${axis} part of the direction away from the fill`, range: [-1, 1] }) as const;
+export const alongDirection = (axis: string) => ({ kind: "ratio", meaning: `${axis} part of the direction of the wall`, range: [0, 1] }) as const;
 
 export const wallArm = formula({
   id: "wall.arm",

@@ -13,7 +13,7 @@ import { deadFactor } from "../site/dead-factor.js";
 import { earthFormulas, earthOf, pushAbove, waterFor } from "./earth.js";
 import { earthFactor, isShaken, quakeFactor, shakenFill } from "./safety.js";
 import { shakingTrouble } from "./shaking.js";
-import { shakenSituations, type Situation, situationsOf, pushAcross, pushAlong } from "./situations.js";
+import { alongDirection, direction, shakenSituations, type Situation, situationsOf, pushAcross, pushAlong } from "./situations.js";
 import { carriedAt, spreadFormulas } from "./spread.js";
 import { areaPerLength, type Face, stemFormulas, type StemInputs, stressAt, type Vertical } from "./stem.js";
 import { type StemQuake, stemQuake, stemShakingFormulas } from "./stem-shaking.js";
@@ -61,22 +61,20 @@ export const armAbove = formula({
   symbols: { a: above, z: depth, t_g: { kind: "length", meaning: "thickness of the grout", field: "bases.*.grout" }, t_p: { kind: "length", meaning: "thickness of the base plate", field: "bases.*.plate.thickness" } },
 });
 
-const n = (axis: string) => ({ kind: "ratio", meaning: `${axis} part of the direction away from the fill`, range: [-1, 1] }) as const;
-const l = (axis: string) => ({ kind: "ratio", meaning: `${axis} part of the direction of the wall`, range: [0, 1] }) as const;
 const M = { M_x: { kind: "moment", meaning: "moment about the east axis at the column base", range: wide }, M_y: { kind: "moment", meaning: "moment about the north axis at the column base", range: wide } } as const;
 
 export const turnAcrossAtBase = formula({
   id: "wall.post-moment-across",
   text: "M_n = n_x * M_y - n_y * M_x",
   source: "statics",
-  symbols: { M_n: turn, n_x: n("east"), n_y: n("north"), ...M },
+  symbols: { M_n: turn, n_x: direction("east"), n_y: direction("north"), ...M },
 });
 
 export const turnAlongAtBase = formula({
   id: "wall.post-moment-along",
   text: "M_l = l_x * M_y - l_y * M_x",
   source: "statics",
-  symbols: { M_l: { kind: "moment", meaning: "moment at the column base along the wall", range: wide }, l_x: l("east"), l_y: l("north"), ...M },
+  symbols: { M_l: { kind: "moment", meaning: "moment at the column base along the wall", range: wide }, l_x: alongDirection("east"), l_y: alongDirection("north"), ...M },
 });
 
 export const turnAlongAt = formula({
